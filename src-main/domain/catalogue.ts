@@ -1,0 +1,17 @@
+import type { Emitter, Item, Part } from './item.ts'
+import type { Supplier, SupplierPrice } from './price.ts'
+
+/** Everything that can be bought, as it stands on one day: plain lists, so that it crosses to the window whole. */
+export type Catalogue = {
+  readonly items: readonly Item[]
+  readonly suppliers: readonly Supplier[]
+  readonly prices: readonly SupplierPrice[]
+}
+
+export function isEmitter(item: Item): item is Emitter {
+  return item.kind === 'emitter'
+}
+
+export function isPart(item: Item): item is Part {
+  return item.kind !== 'emitter'
+}

@@ -1,0 +1,27 @@
+import { z } from 'zod'
+import { line, list, note, optionalLine, record } from './schema.ts'
+
+/** A postal address, line by line as it is printed. */
+export const addressLines = list(line, 8)
+
+/** Who the quote is from. */
+export const firm = record({
+  name: line,
+  addressLines,
+  phone: optionalLine.optional(),
+  email: optionalLine.optional(),
+  taxNumber: optionalLine.optional(),
+  /** Registrations and memberships, as the firm wants them printed. */
+  registrations: list(line, 10).optional(),
+  logo: record({ mediaType: z.enum(['image/png', 'image/jpeg', 'image/svg+xml']), base64: z.base64().max(3_000_000) }).optional(),
+  terms: note.optional(),
+})
+export type Firm = z.infer<typeof firm>
+
+export const customer = record({
+  name: line,
+  addressLines,
+  phone: optionalLine.optional(),
+  email: optionalLine.optional(),
+})
+export type Customer = z.infer<typeof customer>

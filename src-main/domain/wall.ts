@@ -1,0 +1,107 @@
+import { z } from 'zod'
+import { count, distanceMm, key, line, list, optionalLine, placeMm, record, sizeMm } from './schema.ts'
+
+/** What a wall is made of, as far as a fixing minds. */
+export const wallBuild = z.enum(['solidMasonry', 'hollowBlock', 'aeratedBlock', 'boardOnStuds', 'boardOnDabs'])
+export type WallBuild = z.infer<typeof wallBuild>
+
+export const wallFinish = z.enum(['paint', 'paper', 'tile', 'bare'])
+export type WallFinish = z.infer<typeof wallFinish>
+
+export const obstacleKind = z.enum([
+  'window',
+  'windowBoard',
+  'door',
+  'doorSwing',
+  'socket',
+  'switch',
+  'mirror',
+  'basin',
+  'bath',
+  'shelf',
+  'cable',
+  'pipeInWall',
+  'other',
+])
+export type ObstacleKind = z.infer<typeof obstacleKind>
+
+/** A rectangle on the wall; `xMm`, `yMm` is its bottom left corner, from the wall's left end and finished floor. */
+export const obstacle = record({
+  obstacleId: key,
+  name: line,
+  kind: obstacleKind,
+  xMm: placeMm,
+  yMm: placeMm,
+  widthMm: distanceMm,
+  heightMm: distanceMm,
+  /** Clear space it asks all round; when absent, the firm's setting for its kind. */
+  clearanceMm: distanceMm.optional(),
+})
+export type Obstacle = z.infer<typeof obstacle>
+
+/** Upright timbers behind a board wall: the first one's middle, then one at each spacing. */
+export const studs = record({ firstMm: placeMm, spacingMm: sizeMm, widthMm: sizeMm })
+export type Studs = z.infer<typeof studs>
+
+export const wall = record({
+  wallId: key,
+  name: line,
+  widthMm: sizeMm,
+  heightMm: sizeMm,
+  build: wallBuild,
+  finish: wallFinish,
+  boardMm: distanceMm.optional(),
+  skirtingHeightMm: distanceMm.optional(),
+  studs: studs.optional(),
+  obstacles: list(obstacle, 100).optional(),
+})
+export type Wall = z.infer<typeof wall>
+
+export const side = z.enum(['left', 'right'])
+export type Side = z.infer<typeof side>
+
+export const pipeMaterial = z.enum(['copper', 'plastic', 'steel'])
+export const pipeSizeMm = z.union([z.literal(8), z.literal(10), z.literal(15), z.literal(22)])
+export type PipeSizeMm = z.infer<typeof pipeSizeMm>
+
+/** A pipe end as found at the wall. */
+export const pipe = record({
+  side,
+  xMm: placeMm,
+  from: z.enum(['floor', 'wall']),
+  /** How far the pipe's middle stands off the finished wall. */
+  offWallMm: distanceMm.optional(),
+  /** Height at which a pipe comes out of the wall. */
+  yMm: placeMm.optional(),
+  material: pipeMaterial,
+  outsideMm: pipeSizeMm,
+  carries: z.enum(['flow', 'return', 'unknown']),
+  /** True where the pipe cannot be moved (in a screed, behind tiles that stay). */
+  fixed: z.boolean().optional(),
+  /** Length that runs through an unheated void on its way, for insulation. */
+  coldVoidMm: distanceMm.optional(),
+})
+export type Pipe = z.infer<typeof pipe>
+
+export const centreChoice = z.discriminatedUnion('kind', [
+  record({ kind: z.literal('betweenPipes') }),
+  record({ kind: z.literal('fromPipe'), side }),
+  record({ kind: z.literal('middleOfWall') }),
+  record({ kind: z.literal('at'), xMm: placeMm }),
+])
+export type CentreChoice = z.infer<typeof centreChoice>
+
+/** An emitter on a wall now. */
+export const existingEmitter = record({
+  name: line,
+  widthMm: sizeMm,
+  heightMm: sizeMm,
+  ratedW: z.number().gt(0).lte(100_000).optional(),
+  dryKg: z.number().gt(0).lte(500).optional(),
+  waterLitres: z.number().gte(0).lte(200).optional(),
+  oldHoles: record({ count, diameterMm: sizeMm.lte(100), depthMm: sizeMm.lte(300) }).optional(),
+  /** Brackets whose marks on the wall want touching up. */
+  brackets: count.optional(),
+  note: optionalLine.optional(),
+})
+export type ExistingEmitter = z.infer<typeof existingEmitter>
