@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import { job } from '../domain/job.ts'
+import { pickList, quote } from '../domain/quote.ts'
+import { key, line, record } from '../domain/schema.ts'
+import { takeOff } from '../domain/take-off.ts'
+import { command, query } from './request.ts'
+
+export const takeoffSwap = query('takeoff.swap', {
+  doc: 'Every part that one swap needs, with what the job needs once marked as shared.',
+  input: record({ job, swapId: key }),
+  output: takeOff,
+})
+
+export const takeoffJob = query('takeoff.job', {
+  doc: 'Every part that the whole job needs, shared work counted once.',
+  input: record({ job }),
+  output: takeOff,
+})
+
+export const quoteBuild = query('quote.build', {
+  doc: 'The priced quote of a job, with what stands behind each line.',
+  input: record({ job }),
+  output: quote,
+})
+
+export const quoteKeep = command('quote.keep', {
+  doc: 'Keeps a quote as it stands today, job, prices and answer, under a name of its own.',
+  needs: 'data',
+  input: record({ job }),
+  output: record({ quoteId: key, keptOn: z.iso.date() }),
+})
+
+export const pickListBuild = query('pickList.build', {
+  doc: 'What goes into the van for a job, supplier by supplier, with tools and the pipe cut list.',
+  input: record({ job }),
+  output: pickList,
+})
+
+const paperInput = z.union([
+  record({ job, out: line.max(1000).optional() }),
+  record({ quoteId: key, out: line.max(1000).optional() }),
+])
+/** Where the document lies, how many pages it has, and its size in bytes. */
+const paper = record({ path: z.string(), pages: z.int(), bytes: z.int() })
+
+const printed = <N extends string>(name: N, doc: string) =>
+  command(name, { doc, input: paperInput, output: paper })
+
+export const quotePdf = printed('quote.pdf', 'The quote as a PDF for the customer.')
+export const pickListPdf = printed('pickList.pdf', 'The pick list as a PDF for the van.')
+export const setOutPdf = printed(
+  'setOut.pdf',
+  'The set-out sheets as a PDF: one page a swap, where to drill.',
+)
+
+export const paperRead = query('paper.read', {
+  doc: 'The bytes of a document made before, by its file name.',
+  input: record({ name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._ -]{0,150}\.pdf$/) }),
+  output: record({ name: z.string(), base64: z.string() }),
+})
