@@ -1,0 +1,6 @@
+const dayMs = 86_400_000
+
+/** The calendar day before: 2026-03-01 gives 2026-02-28. */
+export function dayBefore(day: string): string {
+  return new Date(Date.parse(`${day}T00:00:00Z`) - dayMs).toISOString().slice(0, 10)
+}
