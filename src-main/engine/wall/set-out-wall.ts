@@ -1,0 +1,148 @@
+import { because } from '../../domain/derivation.ts'
+import { figure, figureWhy } from '../../domain/figures.ts'
+import type { Figures } from '../../domain/figures.ts'
+import { accept } from '../../domain/outcome.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import type { PipeOffset, SetOut, SetOutHole } from '../../domain/set-out.ts'
+import type { Pipe } from '../../domain/wall.ts'
+import { bearingOf, bracketHoles } from './bracket-holes.ts'
+import type { Bearing, BracketHole } from './bracket-holes.ts'
+import { pipeOn } from './centre-line.ts'
+import { chooseFixing } from './choose-fixing.ts'
+import type { ChosenFixing } from './choose-fixing.ts'
+import { fitOfPlaced } from './fit-wall.ts'
+import { holeWarnings, studWarnings } from './hole-warnings.ts'
+import { pipeOffset } from './pipe-offset.ts'
+import { pipeWarnings } from './pipe-warnings.ts'
+import { placeEmitter } from './place-emitter.ts'
+import type { Placed } from './place-emitter.ts'
+import type { PlaceInput } from './wall-input.ts'
+
+export type SetOutInput = PlaceInput & {
+  readonly pipes: readonly Pipe[]
+  /** Mass added for a person who leans on it; absent: the firm's figure. */
+  readonly extraKg?: number | undefined
+}
+
+/**
+ * Where to drill and how each pipe is brought to its valve: bracket holes from centre line and bottom edge, the lightest fixing that
+ * holds with its drill, pipe offsets with their remedy, and what to look out for. Mass for the fixing: dry + water + extra, at
+ * wall gap + depth/2 (half of a curve's extra with it) from the wall.
+ * Refuses what placing it refuses, an emitter without bracket holes, and a wall without a fixing in the figures.
+ *
+ * @param input wall, emitter, valve space, centre choice, bottom edge above finished floor (mm) and pipes
+ * @param figures the firm's figures: wall.… and the fixings
+ * @source practice, no published source; each part names its own
+ * @example setOutWall({ bottomMm: NaN, pipes: [] }, { settings: {}, tasks: {}, fixings: [] }).ok // => false
+ */
+export function setOutWall(input: SetOutInput, figures: Figures): Outcome<SetOut> {
+  const placed = placeEmitter(input, figures)
+  if (!placed.ok) return placed
+  const { centreMm, valves } = placed.value
+  const bare = bracketHoles(input.emitter, { centreMm, bottomMm: input.bottomMm })
+  if (!bare.ok) return bare
+  const bearing = bearingOf(bare.value, figures)
+  const chosen = chooseFixing(
+    { wall: input.wall, holes: bare.value, load: loadOf(input, bearing, figures) },
+    figures,
+  )
+  if (!chosen.ok) return chosen
+  const pipeOffsets = offsetsOf(input, placed.value, figures)
+  const { fixing, load, needsBoard } = chosen.value
+  const answer = {
+    centreMm,
+    bottomMm: input.bottomMm,
+    holes: bare.value.map((hole) => drilled(hole, chosen.value, figures)),
+    valves,
+    pipeOffsets,
+    fixing: { fixingId: fixing.fixingId, name: fixing.name, load, needsBoard },
+    warnings: warningsOf(
+      input,
+      { placed: placed.value, holes: bare.value, chosen: chosen.value, pipeOffsets },
+      figures,
+    ),
+  }
+  const why = because('Set out from the centre line and finished floor.', centreMm, {
+    unit: 'mm',
+    from: [
+      placed.value.whys.centre,
+      placed.value.whys.envelope,
+      placed.value.whys.drop,
+      bearing.rise,
+      chosen.value.why,
+      ...(input.extraKg === undefined ? [figureWhy(figures, 'wall.leanKg')] : []),
+      ...pipeOffsets.map((offset) => offset.why),
+    ],
+  })
+  return accept({ ...answer, why })
+}
+
+function loadOf({ emitter, curved, extraKg }: SetOutInput, bearing: Bearing, figures: Figures) {
+  const curveMm = curved === true ? figure(figures, 'wall.curvedExtraMm') : 0
+  return {
+    dryKg: emitter.dryKg,
+    waterLitres: emitter.waterLitres,
+    extraKg: extraKg ?? figure(figures, 'wall.leanKg'),
+    projectionToCentreMm: emitter.wallGapMm + (emitter.depthMm + curveMm) / 2,
+    bracketRiseMm: bearing.riseMm,
+    upperFixings: bearing.upper,
+    allFixings: bearing.all,
+  }
+}
+
+function drilled(hole: BracketHole, { fixing, needsBoard }: ChosenFixing, figures: Figures): SetOutHole {
+  return needsBoard
+    ? {
+        ...hole,
+        drillMm: figure(figures, 'wall.boardPilotMm'),
+        depthMm: figure(figures, 'wall.boardPilotDepthMm'),
+      }
+    : { ...hole, drillMm: fixing.holeMm, depthMm: fixing.depthMm }
+}
+
+function offsetsOf(input: SetOutInput, placed: Placed, figures: Figures): readonly PipeOffset[] {
+  return placed.valves.flatMap((valve) => {
+    const pipe = pipeOn(input.pipes, valve.side)
+    return pipe === undefined ? [] : [pipeOffset(pipe, valve, { emitter: input.emitter, figures })]
+  })
+}
+
+type Worked = {
+  readonly placed: Placed
+  readonly holes: readonly BracketHole[]
+  readonly chosen: ChosenFixing
+  readonly pipeOffsets: readonly PipeOffset[]
+}
+
+function warningsOf(
+  input: SetOutInput,
+  { placed, holes, chosen, pipeOffsets }: Worked,
+  figures: Figures,
+): readonly string[] {
+  const { wall, pipes } = input
+  const intoStud = chosen.fixing.intoStud ?? false
+  const fixing = chosen.needsBoard
+    ? [boardSays(wall.build)]
+    : studWarnings(holes, wall, { intoStud, figures })
+  const tile =
+    wall.finish === 'tile' && !chosen.needsBoard
+      ? [
+          'Tiled wall: depths are into the wall itself, so add the thickness of the tile, and push each plug in behind it.',
+        ]
+      : []
+  return [
+    ...fitOfPlaced(input, placed, figures).clashes.map((clash) => clash.says),
+    ...holeWarnings(holes, wall, figures),
+    ...fixing,
+    ...tile,
+    ...pipeWarnings({ pipes, valves: placed.valves, offsets: pipeOffsets }, figures),
+  ]
+}
+
+function boardSays(build: SetOutInput['wall']['build']): string {
+  const across =
+    build === 'boardOnStuds'
+      ? 'a backing board across the studs'
+      : 'a backing board with more fixings of its own'
+  return `No fixing at these holes carries the load: fit ${across}, and drill into that. It brings the emitter further off the wall by its thickness.`
+}
