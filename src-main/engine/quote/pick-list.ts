@@ -1,0 +1,93 @@
+import { because } from '../../domain/derivation.ts'
+import { figure } from '../../domain/figures.ts'
+import type { Figures } from '../../domain/figures.ts'
+import type { PickList, Purchase, Quote } from '../../domain/quote.ts'
+import { cutPipe } from '../buying/cut-pipe.ts'
+import type { PlacedSwap } from '../takeoff/job-facts.ts'
+import { needInWords } from '../takeoff/resolve.ts'
+import type { PricedTakeOff } from '../takeoff/take-off.ts'
+
+/**
+ * What goes into the van: each supplier's packs, what the boxes bring, tools, pipe cuts, and what is missing.
+ * @param parts the parts list with its purchases
+ * @param quote the quote, for its gaps
+ * @param more the swaps and the firm's figures
+ * @source practice, no published source
+ */
+export function buildPickList(
+  parts: PricedTakeOff,
+  quote: Pick<Quote, 'gaps'>,
+  more: { readonly placed: readonly PlacedSwap[]; readonly figures: Figures },
+): PickList {
+  const { placed, figures } = more
+  const suppliers = supplierGroups(parts.purchases, placed)
+  return {
+    suppliers,
+    fromBox: parts.boxUses.map((use) => ({
+      name: needInWords(use),
+      quantity: use.quantity,
+      swapId: use.swapId,
+    })),
+    tools: parts.takeOff.tools,
+    pipeCuts: parts.purchases.flatMap((purchase) => cutsOf(purchase, figure(figures, 'pipe.kerfMm'))),
+    missing: quote.gaps.map((gap) =>
+      gap.waived === undefined ? gap.says : `${gap.says} Left out because: ${gap.waived}`,
+    ),
+    lifts: liftsOf(placed, figure(figures, 'lift.onePersonKg')),
+    why: because('Whole packs for every line, by supplier.', parts.purchases.length, {
+      unit: 'lines',
+      from: parts.purchases.map((purchase) => purchase.why),
+    }),
+  }
+}
+
+function supplierGroups(
+  purchases: readonly Purchase[],
+  placed: readonly PlacedSwap[],
+): PickList['suppliers'] {
+  const masses = new Map(placed.map(({ emitter }) => [emitter.itemId, emitter.dryKg]))
+  return [...Map.groupBy(purchases, (purchase) => purchase.supplierId)]
+    .map(([supplierId, group]) => ({
+      supplierId,
+      name: group[0]?.supplierName ?? supplierId,
+      lines: group.flatMap((purchase) => linesOf(purchase, masses)),
+    }))
+    .toSorted((a, b) => (a.name < b.name ? -1 : 1))
+}
+
+function linesOf(purchase: Purchase, masses: ReadonlyMap<string, number>) {
+  const { itemId, name, unit, need, leftover } = purchase
+  const massKg = masses.get(itemId)
+  return purchase.packs.map((pack) => ({
+    itemId,
+    name,
+    code: pack.code,
+    packs: pack.count,
+    packHolds: pack.holds,
+    unit,
+    need,
+    leftover,
+    ...(massKg === undefined ? {} : { massKg }),
+  }))
+}
+
+function cutsOf(purchase: Purchase, kerfMm: number): PickList['pipeCuts'] {
+  if (purchase.pieces === undefined) return []
+  const stock = purchase.packs.map((pack) => ({
+    id: pack.code,
+    lengthMm: Math.round(pack.holds * 1000),
+    pence: pack.packPence,
+  }))
+  const cut = cutPipe({ pieces: purchase.pieces, stock, kerfMm })
+  return cut.ok ? [{ name: purchase.name, bars: cut.value.bars }] : []
+}
+
+function liftsOf(placed: readonly PlacedSwap[], onePersonKg: number): PickList['lifts'] {
+  return placed
+    .filter(({ emitter }) => emitter.dryKg > onePersonKg)
+    .map(({ emitter }) => ({
+      name: emitter.name,
+      massKg: emitter.dryKg,
+      says: `Over ${onePersonKg} kg: two people or a lifting aid.`,
+    }))
+}

@@ -1,0 +1,155 @@
+import { because, given } from '../../domain/derivation.ts'
+import { figure, figureWhy } from '../../domain/figures.ts'
+import type { Figures } from '../../domain/figures.ts'
+import type { Job } from '../../domain/job.ts'
+import type { Purchase, QuoteLine } from '../../domain/quote.ts'
+import type { TakeOffLine } from '../../domain/take-off.ts'
+import { mulDiv } from '../money/mul-div.ts'
+import { markedUpPence, sharePence } from '../money/price.ts'
+
+/** The rate that work and parts carry unless somebody says otherwise. */
+export const usualRateKey = 'standard'
+
+/**
+ * The priced lines of the parts list: what each is bought for, marked up by its category.
+ * @param lines the parts list; gaps have no purchase and so no price
+ * @param purchases how each line is bought, with the same order of lines
+ * @param figures the firm's figures
+ * @source practice, no published source
+ */
+export function partLines(
+  lines: readonly TakeOffLine[],
+  purchases: readonly Purchase[],
+  figures: Figures,
+): readonly QuoteLine[] {
+  const bought = new Map(purchases.map((purchase) => [purchase.lineId, purchase]))
+  return lines.flatMap((line, index) => {
+    const lineId = `part-${index + 1}`
+    const purchase = bought.get(lineId)
+    return purchase === undefined ? [] : [partLine(line, purchase, figures)]
+  })
+}
+
+function partLine(line: TakeOffLine, purchase: Purchase, figures: Figures): QuoteLine {
+  const markUp =
+    line.itemKind === 'emitter' ? 'money.markUpEmitterBasisPoints' : 'money.markUpPartsBasisPoints'
+  const netPence = markedUpPence(purchase.costPence, figure(figures, markUp))
+  return {
+    lineId: purchase.lineId,
+    section: line.itemKind === 'emitter' ? 'emitter' : 'parts',
+    name: line.name,
+    quantity: line.quantity,
+    unit: line.unit,
+    netPence,
+    rateKey: usualRateKey,
+    shared: line.shared,
+    swapIds: line.swapIds,
+    generic: line.generic,
+    why: because('Cost of the packs x (1 + mark-up).', netPence, {
+      unit: 'pence',
+      from: [
+        because('How many are needed.', line.quantity, { unit: line.unit, from: [line.why] }),
+        purchase.why,
+        figureWhy(figures, markUp),
+      ],
+    }),
+  }
+}
+
+/**
+ * The line for driving, there and back; none when the way was not given.
+ * @param job the job with its distance in km, one way
+ * @param figures the firm's figures
+ * @source practice, no published source
+ */
+export function travelLines(job: Job, figures: Figures): readonly QuoteLine[] {
+  const kmOneWay = job.site.travelKm ?? 0
+  if (kmOneWay === 0) return []
+  const km = kmOneWay * 2
+  const netPence = pencePerKm(km, figure(figures, 'money.travelPencePerKm'))
+  const why = because('There and back x what a kilometre is charged at.', netPence, {
+    unit: 'pence',
+    from: [given('Distance one way', kmOneWay, 'km', 'survey'), figureWhy(figures, 'money.travelPencePerKm')],
+  })
+  return [
+    ownLine({
+      lineId: 'travel',
+      section: 'travel',
+      name: 'Travel there and back',
+      quantity: km,
+      unit: 'km',
+      netPence,
+      why,
+    }),
+  ]
+}
+
+/**
+ * Money for a distance, exact to a thousandth of a kilometre and rounded half up to a penny.
+ * @param km distance in km, at least 0
+ * @param pence pence for each kilometre, a whole number
+ * @source practice, no published source
+ * @example pencePerKm(24.5, 45) // => 1103
+ */
+export function pencePerKm(km: number, pence: number): number {
+  return mulDiv(Math.round(km * 1000), pence, 1000, 'half-up')
+}
+
+/**
+ * The allowance for the unforeseen, as a share of what stands before it; none when the firm takes none.
+ * @param lines the priced lines that it is a share of
+ * @param figures the firm's figures
+ * @source practice, no published source
+ */
+export function contingencyLines(lines: readonly QuoteLine[], figures: Figures): readonly QuoteLine[] {
+  const basisPoints = figure(figures, 'money.contingencyBasisPoints')
+  if (basisPoints === 0) return []
+  const base = lines.reduce((sum, line) => sum + line.netPence, 0)
+  const netPence = sharePence(base, basisPoints)
+  const why = because('Parts and labour x the allowance.', netPence, {
+    unit: 'pence',
+    from: [given('Parts and labour', base, 'pence'), figureWhy(figures, 'money.contingencyBasisPoints')],
+  })
+  return [
+    ownLine({
+      lineId: 'contingency',
+      section: 'other',
+      name: 'Allowance for the unforeseen',
+      quantity: 1,
+      unit: 'sum',
+      netPence,
+      why,
+    }),
+  ]
+}
+
+/**
+ * Options that the customer chose, as lines of the total.
+ * @param job the job with its options
+ * @source practice, no published source
+ */
+export function chosenOptionLines(job: Job): readonly QuoteLine[] {
+  return (job.options ?? [])
+    .filter((option) => option.chosen)
+    .map((option) => {
+      const why = given(`Chosen option: ${option.name}`, option.netPence, 'pence', 'priced by hand')
+      const { optionId, name, netPence } = option
+      const line = ownLine({
+        lineId: `option-${optionId}`,
+        section: 'other',
+        name,
+        quantity: 1,
+        unit: 'sum',
+        netPence,
+        why,
+      })
+      return option.taxKey === undefined ? line : { ...line, rateKey: option.taxKey }
+    })
+}
+
+/** A line of the whole job that no catalogue item stands behind. */
+function ownLine(
+  line: Pick<QuoteLine, 'lineId' | 'section' | 'name' | 'quantity' | 'unit' | 'netPence' | 'why'>,
+): QuoteLine {
+  return { ...line, rateKey: usualRateKey, shared: true, swapIds: [], generic: false }
+}

@@ -1,0 +1,109 @@
+import type { Part, WantedSpec } from '../../domain/item.ts'
+import type { Purchase } from '../../domain/quote.ts'
+import type { TakeOffLine } from '../../domain/take-off.ts'
+import { specMatches } from './match-spec.ts'
+import type { MergedNeed } from './merge-needs.ts'
+import { cheapestPurchase } from './purchase.ts'
+import type { Shelf } from './shelf.ts'
+
+/** A line of the parts list and how it is bought; no purchase where there is a gap. */
+export type ResolvedLine = { readonly line: TakeOffLine; readonly purchase: Purchase | null }
+
+/**
+ * Finds what a need is met with: the cheapest item on the shelf that is what the need asks for. Nothing found is a gap,
+ * shown as a line, never dropped.
+ * @param need one merged need
+ * @param shelf the catalogue with the prices in force
+ * @param options the line's id and the saw cut in mm
+ * @source practice, no published source
+ */
+export function resolveNeed(
+  need: MergedNeed,
+  shelf: Shelf,
+  options: { readonly lineId: string; readonly kerfMm: number },
+): ResolvedLine {
+  const found = candidates(need, shelf)
+  const bought = found.flatMap((item) => {
+    const wanted = { ...options, itemId: item.itemId, name: item.name, unit: need.unit, need: need.quantity }
+    const purchase = cheapestPurchase(
+      need.pieces === undefined ? wanted : { ...wanted, pieces: need.pieces },
+      shelf,
+    )
+    return purchase === null ? [] : [{ item, purchase }]
+  })
+  const best = bought.toSorted(
+    (a, b) => a.purchase.costPence - b.purchase.costPence || (a.item.itemId < b.item.itemId ? -1 : 1),
+  )[0]
+  if (best === undefined) return { line: gapLine(need, found), purchase: null }
+  const { item, purchase } = best
+  return {
+    line: { ...bareLine(need), name: item.name, itemId: item.itemId, generic: item.generic },
+    purchase,
+  }
+}
+
+type Found = { readonly itemId: string; readonly name: string; readonly generic: boolean }
+
+function candidates(need: MergedNeed, shelf: Shelf): readonly Found[] {
+  if (need.kind === 'emitter') {
+    const emitter = shelf.emitters.get(String(need.spec['itemId']))
+    return emitter === undefined ? [] : [emitter]
+  }
+  return (shelf.parts.get(need.kind) ?? []).filter((part: Part) => specMatches(part.spec, need.spec))
+}
+
+function bareLine(need: MergedNeed): Omit<TakeOffLine, 'name' | 'generic'> {
+  const { lineKey, kind, spec, quantity, unit, shared, swapIds, pieces, why } = need
+  const line = { lineKey, itemKind: kind, spec, quantity, unit, shared, swapIds, why }
+  return pieces === undefined ? line : { ...line, pieces }
+}
+
+function gapLine(need: MergedNeed, found: readonly Found[]): TakeOffLine {
+  const wanted = needInWords(need)
+  const first = found[0]
+  const gap =
+    first === undefined
+      ? `The catalogue has no ${wanted}.`
+      : `Nobody asks a price today for ${first.name}, or no pack length suits the pieces.`
+  return {
+    ...bareLine(need),
+    name: wanted,
+    generic: false,
+    gap,
+    ...(first === undefined ? {} : { itemId: first.itemId }),
+  }
+}
+
+const kindWords: Readonly<Record<string, string>> = {
+  pipeFitting: 'pipe fitting',
+  testKit: 'test kit',
+  anchor: 'board anchor',
+  plug: 'wall plug',
+  tail: 'tail extension',
+  board: 'backing board',
+  element: 'heating element',
+}
+
+/**
+ * A need in words, for a gap: the kind and what it must be.
+ * @param need the kind and the wanted fields
+ * @source practice, no published source
+ * @example needInWords({ kind: 'tail', spec: { thread: 'G1/2', lengthMm: { atLeast: 25 } } }) // => "tail extension (thread G1/2, length at least 25 mm)"
+ */
+export function needInWords(need: { readonly kind: MergedNeed['kind']; readonly spec: WantedSpec }): string {
+  const fields = Object.entries(need.spec).map(([field, value]) => fieldInWords(field, value))
+  return `${kindWords[need.kind] ?? need.kind} (${fields.join(', ')})`
+}
+
+function fieldInWords(field: string, value: WantedSpec[string]): string {
+  const millimetres = field.endsWith('Mm')
+  const name = (millimetres ? field.slice(0, -2) : field).replace(
+    /([A-Z])/g,
+    (letter) => ` ${letter.toLowerCase()}`,
+  )
+  const unit = millimetres ? ' mm' : ''
+  if (typeof value !== 'object') return `${name} ${value}${unit}`
+  return 'atLeast' in value
+    ? `${name} at least ${value.atLeast}${unit}`
+    : `${name} at most ${value.atMost}${unit}`
+}
