@@ -12,17 +12,19 @@ export type Derivation = {
   readonly source?: string
 }
 
-export const derivation: z.ZodType<Derivation> = z.lazy(() =>
-  z
-    .strictObject({
-      says: z.string().min(1),
-      value: z.union([z.number(), z.string()]),
-      unit: z.string().optional(),
-      from: z.array(derivation).readonly(),
-      source: z.string().optional(),
-    })
-    .readonly(),
-).meta({ id: 'Derivation' })
+export const derivation: z.ZodType<Derivation> = z
+  .lazy(() =>
+    z
+      .strictObject({
+        says: z.string().min(1),
+        value: z.union([z.number(), z.string()]),
+        unit: z.string().optional(),
+        from: z.array(derivation).readonly(),
+        source: z.string().optional(),
+      })
+      .readonly(),
+  )
+  .meta({ id: 'Derivation' })
 
 /** A figure worked out from others. */
 export function because(
@@ -41,5 +43,8 @@ export function because(
 
 /** A figure somebody gave: measured on site, printed in a list, or set by the firm. */
 export function given(says: string, value: number | string, unit?: string, source?: string): Derivation {
-  return because(says, value, { ...(unit === undefined ? {} : { unit }), ...(source === undefined ? {} : { source }) })
+  return because(says, value, {
+    ...(unit === undefined ? {} : { unit }),
+    ...(source === undefined ? {} : { source }),
+  })
 }

@@ -13,7 +13,10 @@ export const firm = record({
   taxNumber: optionalLine.optional(),
   /** Registrations and memberships, as the firm wants them printed. */
   registrations: list(line, 10).optional(),
-  logo: record({ mediaType: z.enum(['image/png', 'image/jpeg', 'image/svg+xml']), base64: z.base64().max(3_000_000) }).optional(),
+  logo: record({
+    mediaType: z.enum(['image/png', 'image/jpeg', 'image/svg+xml']),
+    base64: z.base64().max(3_000_000),
+  }).optional(),
   terms: note.optional(),
 })
 export type Firm = z.infer<typeof firm>

@@ -1,5 +1,16 @@
 import { z } from 'zod'
-import { count, distanceMm, key, line, list, massKg, optionalLine, placeMm, record, sizeMm } from './schema.ts'
+import {
+  count,
+  distanceMm,
+  key,
+  line,
+  list,
+  massKg,
+  optionalLine,
+  placeMm,
+  record,
+  sizeMm,
+} from './schema.ts'
 import { exponent, rating, ratedW } from './room-heat.ts'
 import { pipeMaterial, pipeSizeMm, wallBuild } from './wall.ts'
 
@@ -201,7 +212,14 @@ export const tapping = record({
 })
 export type Tapping = z.infer<typeof tapping>
 
-export const panelForm = z.enum(['single', 'singleFinned', 'double', 'doubleFinned', 'doubleTwoFins', 'tripleThreeFins'])
+export const panelForm = z.enum([
+  'single',
+  'singleFinned',
+  'double',
+  'doubleFinned',
+  'doubleTwoFins',
+  'tripleThreeFins',
+])
 
 const emitterFields = {
   widthMm: sizeMm,
@@ -234,7 +252,11 @@ export const emitter = record({
   form: z.discriminatedUnion('kind', [
     record({ kind: z.literal('panel'), panel: panelForm }),
     record({ kind: z.literal('column'), columns: count.gte(1).lte(8), sections: count.gte(1).lte(80) }),
-    record({ kind: z.literal('towelRail'), curve: z.enum(['straight', 'curved']), rungs: count.gte(1).lte(80) }),
+    record({
+      kind: z.literal('towelRail'),
+      curve: z.enum(['straight', 'curved']),
+      rungs: count.gte(1).lte(80),
+    }),
   ]),
   finish: z.enum(['white', 'chrome', 'black', 'grey']),
   ...emitterFields,

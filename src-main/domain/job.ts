@@ -1,11 +1,35 @@
 import { z } from 'zod'
 import { addressLines, customer, firm } from './firm.ts'
-import { count, day, distanceMm, heatW, key, line, litres, list, note, pricePence, record, temperatureC } from './schema.ts'
+import {
+  count,
+  day,
+  distanceMm,
+  heatW,
+  key,
+  line,
+  litres,
+  list,
+  note,
+  pricePence,
+  record,
+  temperatureC,
+} from './schema.ts'
 import { surveyedHeat } from './room-heat.ts'
 import { centreChoice, existingEmitter, pipe, wall } from './wall.ts'
 import { figureOverrides } from './figures.ts'
 
-export const roomUse = z.enum(['bathroom', 'bedroom', 'living', 'kitchen', 'hall', 'dining', 'study', 'utility', 'toilet', 'other'])
+export const roomUse = z.enum([
+  'bathroom',
+  'bedroom',
+  'living',
+  'kitchen',
+  'hall',
+  'dining',
+  'study',
+  'utility',
+  'toilet',
+  'other',
+])
 export type RoomUse = z.infer<typeof roomUse>
 
 /** What the feet stand on, which decides how it is protected. */
@@ -108,7 +132,11 @@ export const job = record({
   reference: line.optional(),
   firm: firm.optional(),
   customer,
-  site: record({ addressLines, travelKm: z.number().gte(0).lte(2000).optional(), upperFloors: count.optional() }),
+  site: record({
+    addressLines,
+    travelKm: z.number().gte(0).lte(2000).optional(),
+    upperFloors: count.optional(),
+  }),
   survey,
   rooms: list(room, 200),
   swaps: list(swap, 200),

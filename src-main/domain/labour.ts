@@ -25,7 +25,9 @@ export const labourAnswer = record({
   sdMin: z.number(),
   p50Min: z.number(),
   p80Min: z.number(),
-  tasks: list(record({ name: line, count: z.number(), expectedMin: z.number(), sdMin: z.number(), why: derivation })),
+  tasks: list(
+    record({ name: line, count: z.number(), expectedMin: z.number(), sdMin: z.number(), why: derivation }),
+  ),
   why: derivation,
 })
 export type LabourAnswer = z.infer<typeof labourAnswer>

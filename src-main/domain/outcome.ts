@@ -21,7 +21,12 @@ export function accept<T>(value: T): Outcome<T> {
   return { ok: true, value }
 }
 
-export function refuse<T = never>(code: ProblemCode, message: string, path?: string, next?: string): Outcome<T> {
+export function refuse<T = never>(
+  code: ProblemCode,
+  message: string,
+  path?: string,
+  next?: string,
+): Outcome<T> {
   const problem: Problem = {
     code,
     message,
@@ -31,12 +36,21 @@ export function refuse<T = never>(code: ProblemCode, message: string, path?: str
   return { ok: false, problems: [problem] }
 }
 
+/** The value of what cannot be refused here; a refusal is then our own mistake, so it throws. */
+export function certain<T>(outcome: Outcome<T>): T {
+  if (outcome.ok) return outcome.value
+  throw new Error(outcome.problems.map((problem) => problem.message).join(' '))
+}
+
 /** The same problems, each path put under `prefix` (`room` + `elements[0]` = `room.elements[0]`). */
 export function under<T>(prefix: string, outcome: Outcome<T>): Outcome<T> {
   if (outcome.ok) return outcome
   const problems = outcome.problems.map((problem) => ({
     ...problem,
-    path: problem.path === undefined ? prefix : `${prefix}${problem.path.startsWith('[') ? '' : '.'}${problem.path}`,
+    path:
+      problem.path === undefined
+        ? prefix
+        : `${prefix}${problem.path.startsWith('[') ? '' : '.'}${problem.path}`,
   }))
   return { ok: false, problems }
 }

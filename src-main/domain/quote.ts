@@ -5,7 +5,13 @@ import { key, line, list, pence, record } from './schema.ts'
 import { caution, tool, pipePiece } from './take-off.ts'
 import { unit } from './item.ts'
 
-export const taxTotal = record({ rateKey: key, rateName: line, basisPoints: z.int(), netPence: pence, taxPence: pence })
+export const taxTotal = record({
+  rateKey: key,
+  rateName: line,
+  basisPoints: z.int(),
+  netPence: pence,
+  taxPence: pence,
+})
 
 export const totals = record({
   netPence: pence,
@@ -31,7 +37,13 @@ export const quoteLine = record({
 })
 export type QuoteLine = z.infer<typeof quoteLine>
 
-export const quoteOption = record({ optionId: key, name: line, netPence: pence, rateKey: key, chosen: z.boolean() })
+export const quoteOption = record({
+  optionId: key,
+  name: line,
+  netPence: pence,
+  rateKey: key,
+  chosen: z.boolean(),
+})
 
 export const gap = record({ gapKey: line, says: z.string(), waived: z.string().optional() })
 export type Gap = z.infer<typeof gap>
@@ -74,7 +86,12 @@ export const quote = record({
   cautions: list(caution),
   tools: list(tool),
   warmth: list(warmth),
-  internal: record({ costPence: pence, marginPence: pence, labourCostPence: pence, purchases: list(purchase) }),
+  internal: record({
+    costPence: pence,
+    marginPence: pence,
+    labourCostPence: pence,
+    purchases: list(purchase),
+  }),
   why: derivation,
 })
 export type Quote = z.infer<typeof quote>
@@ -91,7 +108,11 @@ export const pickListLine = record({
   massKg: z.number().optional(),
 })
 
-export const bar = record({ stockId: key, cuts: list(record({ id: line, lengthMm: z.number() })), offcutMm: z.number() })
+export const bar = record({
+  stockId: key,
+  cuts: list(record({ id: line, lengthMm: z.number() })),
+  offcutMm: z.number(),
+})
 
 /** What goes into the van, supplier by supplier. */
 export const pickList = record({

@@ -20,7 +20,13 @@ export type Boundary = z.infer<typeof boundary>
 export const uWPerM2K = z.number().gt(0).lte(20)
 
 export const opening = record({ name: line, areaM2, uWPerM2K })
-export const heatElement = record({ name: line, areaM2, uWPerM2K, boundary, openings: list(opening, 50).optional() })
+export const heatElement = record({
+  name: line,
+  areaM2,
+  uWPerM2K,
+  boundary,
+  openings: list(opening, 50).optional(),
+})
 export type HeatElement = z.infer<typeof heatElement>
 
 const measured = {

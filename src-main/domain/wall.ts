@@ -2,7 +2,13 @@ import { z } from 'zod'
 import { count, distanceMm, key, line, list, optionalLine, placeMm, record, sizeMm } from './schema.ts'
 
 /** What a wall is made of, as far as a fixing minds. */
-export const wallBuild = z.enum(['solidMasonry', 'hollowBlock', 'aeratedBlock', 'boardOnStuds', 'boardOnDabs'])
+export const wallBuild = z.enum([
+  'solidMasonry',
+  'hollowBlock',
+  'aeratedBlock',
+  'boardOnStuds',
+  'boardOnDabs',
+])
 export type WallBuild = z.infer<typeof wallBuild>
 
 export const wallFinish = z.enum(['paint', 'paper', 'tile', 'bare'])

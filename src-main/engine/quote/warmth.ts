@@ -40,7 +40,7 @@ export function warmthOf(job: Job, placed: readonly PlacedSwap[]): Outcome<reado
 function warmthOfSwap(job: Job, one: PlacedSwap, placed: readonly PlacedSwap[]): Outcome<Warmth> {
   const roomIndex = job.rooms.findIndex((room) => room.roomId === one.room.roomId)
   const load = heatLoad({ room: roomHeatOf(one.room, job.survey.outsideC) })
-  if (!load.ok) return under(`job.rooms[${roomIndex}].heat`, load)
+  if (!load.ok) return inJob(`job.rooms[${roomIndex}]`, load)
   const inRoom = placed.filter((other) => other.room.roomId === one.room.roomId)
   const outputs: { readonly watts: number; readonly why: Derivation }[] = []
   for (const other of inRoom) {
@@ -51,6 +51,15 @@ function warmthOfSwap(job: Job, one: PlacedSwap, placed: readonly PlacedSwap[]):
   const others = one.room.otherEmittersW ?? 0
   const givesW = outputs.reduce((sum, output) => sum + output.watts, others)
   return accept(judged(one, load.value, { givesW, others, reasons: outputs.map((output) => output.why) }))
+}
+
+/** A room's problem under its place in the job: what stands in `room.elements` there stands in `heat.elements` here. */
+function inJob(place: string, refused: Outcome<never> & { readonly ok: false }): Outcome<never> {
+  const problems = refused.problems.map((problem) => ({
+    ...problem,
+    path: `${place}${problem.path === undefined ? '' : problem.path.replace(/^room\.?/, '.heat.')}`,
+  }))
+  return { ok: false, problems }
 }
 
 function outputOf(job: Job, { swap, room, emitter }: PlacedSwap) {

@@ -1,9 +1,11 @@
-import { because, given } from '../../domain/derivation.ts'
+import { given } from '../../domain/derivation.ts'
 import { figure, figureWhy } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
 import type { Emitter } from '../../domain/item.ts'
 import type { Job, Room, Swap } from '../../domain/job.ts'
+import { certain } from '../../domain/outcome.ts'
 import type { SetOut } from '../../domain/set-out.ts'
+import { systemContent } from '../water/system-dose.ts'
 import type { JobAsk, RoomAsk } from './asks.ts'
 import { swapFacts } from './swap-facts.ts'
 import type { SwapFacts } from './swap-facts.ts'
@@ -67,22 +69,18 @@ function drainedShare(system: Job['survey']['system'], figures: Figures): number
   return figure(figures, system.drain === 'freeze' ? 'water.freezeShareRatio' : 'water.drainedShareRatio')
 }
 
-function contentOf(system: Job['survey']['system'], figures: Figures) {
-  if (system.contentLitres !== undefined) {
-    return {
-      litres: system.contentLitres,
-      why: given('Water in the system', system.contentLitres, 'L', 'survey'),
-    }
-  }
-  const boilerKW = system.boilerKW ?? figure(figures, 'water.defaultBoilerKW')
-  const litres = boilerKW * figure(figures, 'water.litresPerKW')
-  const boiler =
-    system.boilerKW === undefined
+function contentOf({ contentLitres, boilerKW }: Job['survey']['system'], figures: Figures) {
+  const boilerWhy =
+    boilerKW === undefined
       ? figureWhy(figures, 'water.defaultBoilerKW')
       : given('Boiler output', boilerKW, 'kW', 'survey')
-  const why = because('Water in the system was not surveyed: an allowance for each kW of boiler.', litres, {
-    unit: 'L',
-    from: [boiler, figureWhy(figures, 'water.litresPerKW')],
-  })
-  return { litres, why }
+  return certain(
+    systemContent({
+      surveyedLitres: contentLitres,
+      boilerKW: boilerKW ?? figure(figures, 'water.defaultBoilerKW'),
+      litresPerKW: figure(figures, 'water.litresPerKW'),
+      boilerWhy,
+      allowanceWhy: figureWhy(figures, 'water.litresPerKW'),
+    }),
+  )
 }

@@ -132,6 +132,11 @@ function isFlow(pipe: Pipe, pipes: readonly Pipe[]): boolean {
   return returning === undefined ? pipe.side === 'left' : pipe !== returning
 }
 
+/** Vents and blanks are not made in grey: they come in chrome then. */
+function plugFinish(finish: PlacedSwap['emitter']['finish']): JointAsk['finish'] {
+  return finish === 'grey' ? 'chrome' : finish
+}
+
 function jointAsks({ emitter, swap }: PlacedSwap, sides: readonly SideAsk[]): readonly JointAsk[] {
   const tappings = emitter.tappings.map((tapping): JointAsk => ({
     at: inWords(tapping.at),
@@ -139,7 +144,7 @@ function jointAsks({ emitter, swap }: PlacedSwap, sides: readonly SideAsk[]): re
     holds: tapping.holds,
     sealing: tapping.holds === 'valve' ? 'none' : 'oRing',
     factoryFitted: tapping.factoryFitted ?? false,
-    finish: swap.valves.finish,
+    finish: plugFinish(emitter.finish),
   }))
   const extensions = sides.flatMap((side) => (side.remedy === 'longerTail' ? [extra('extension', side)] : []))
   const first = sides[0]

@@ -43,7 +43,7 @@ export function setOutWall(input: SetOutInput, figures: Figures): Outcome<SetOut
   if (!bare.ok) return bare
   const bearing = bearingOf(bare.value, figures)
   const chosen = chooseFixing(
-    { wall: input.wall, holes: bare.value, load: loadOf(input, bearing, figures) },
+    { wall: input.wall, holes: bare.value, box: input.emitter.box, load: loadOf(input, bearing, figures) },
     figures,
   )
   if (!chosen.ok) return chosen

@@ -12,7 +12,7 @@ export const airVent: Rule<'joint'> = {
   gives: (joint) =>
     joint.holds === 'vent' && !joint.factoryFitted
       ? [
-          need('vent', { thread: joint.thread }, 1, {
+          need('vent', { thread: joint.thread, sealing: joint.sealing, finish: joint.finish }, 1, {
             says: `An air vent closes the tapping at the ${joint.at}.`,
             from: [given(`Tapping at the ${joint.at}`, joint.thread)],
           }),

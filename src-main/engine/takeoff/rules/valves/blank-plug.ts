@@ -12,7 +12,7 @@ export const blankPlug: Rule<'joint'> = {
   gives: (joint) =>
     joint.holds === 'blank' && !joint.factoryFitted
       ? [
-          need('blank', { thread: joint.thread }, 1, {
+          need('blank', { thread: joint.thread, sealing: joint.sealing, finish: joint.finish }, 1, {
             says: `A blank plug closes the tapping at the ${joint.at}.`,
             from: [given(`Tapping at the ${joint.at}`, joint.thread)],
           }),

@@ -1,6 +1,7 @@
 import { need } from '../../rule.ts'
+import { certain } from '../../../../domain/outcome.ts'
+import { doseLitres } from '../../../water/system-dose.ts'
 import type { Rule } from '../../rule.ts'
-import { given } from '../../../../domain/derivation.ts'
 
 /** Inhibitor for the water that is let out. */
 export const inhibitor: Rule<'job'> = {
@@ -10,19 +11,23 @@ export const inhibitor: Rule<'job'> = {
   says: 'Inhibitor for the water that is let out',
   uses: ['water.inhibitorLitresPerLitre'],
   gives: (job, use) => {
-    const litres = (job.contentLitres * job.drainedShare) / use.value('water.inhibitorLitresPerLitre')
+    const dose = certain(
+      doseLitres({
+        contentLitres: job.contentLitres,
+        contentWhy: job.contentWhy,
+        drainedShare: job.drainedShare,
+        treatedLitresPerLitre: use.value('water.inhibitorLitresPerLitre'),
+        treatedWhy: use.why('water.inhibitorLitresPerLitre'),
+      }),
+    )
     return [
       need(
         'inhibitor',
         { treatsLitresPerLitre: { atLeast: use.value('water.inhibitorLitresPerLitre') } },
-        litres,
+        dose.litres,
         {
-          says: 'Water in the system x share let out / litres that one litre treats.',
-          from: [
-            job.contentWhy,
-            given('Share of the water let out', job.drainedShare),
-            use.why('water.inhibitorLitresPerLitre'),
-          ],
+          says: 'The water that is let out takes inhibitor anew.',
+          from: [dose.why],
         },
       ),
     ]

@@ -1,0 +1,200 @@
+import { planOf, worthOf } from './cutting.ts'
+import type { CutBar, Cutting, Plan } from './cutting.ts'
+import { filledPlan, quickPlan } from './first-plan.ts'
+import { linearPlan, provenValues } from './piece-values.ts'
+import type { LinearPlan, ProvenValues } from './piece-values.ts'
+import { barTotals } from './bar-totals.ts'
+import type { BarTotals } from './bar-totals.ts'
+
+/** How many steps of filling a bar the search takes before it gives up. */
+const mostSteps = 5_000_000
+
+/**
+ * The cheapest plan, proven, or null when the proof would take more than 5000000 steps. Branch and bound: the longest
+ * piece left is on some bar, so each stock and each filling with that piece, to which nothing more can be added, is a
+ * branch. A branch ends when its cost so far + the pieces' proven values passes the dearest total that would still be an
+ * improvement and that some number of bars can come to, or when the same pieces were left before at no greater cost.
+ *
+ * @param cutting the job, each size fitting some stock
+ * @source Gilmore and Gomory 1961 (bound); Martello and Toth, Knapsack Problems, chapter 8 (branching), from memory
+ * @example cheapestPlan({ sizes: [6, 5, 4, 3], counts: [1, 1, 1, 2], stock: [{ room: 11, cost: 1 }] }).cost // => 2
+ */
+export function cheapestPlan(cutting: Cutting): Plan | null {
+  return planned(cutting, mostSteps)
+}
+
+function planned(cutting: Cutting, steps: number): Plan | null {
+  const need = worthOf(cutting.counts, cutting.sizes)
+  const quick = quickPlan(cutting)
+  const totals = barTotals(cutting.stock, quick.cost)
+  if (quick.cost <= totals.atLeast(0, need)) return quick
+  const linear = linearPlan(cutting)
+  const proven = provenValues(cutting, linear.values, quick.cost)
+  const least = totals.atLeast(Math.ceil(worthOf(cutting.counts, proven.values) / proven.scale), need)
+  const first = cheaper(quick, filledPlan(cutting, linear.values))
+  if (first.cost <= least) return first
+  const better = cheaper(first, roundedPlan(cutting, linear, steps))
+  return better.cost <= least ? better : searched({ cutting, proven, first: better, totals, least, steps })
+}
+
+function cheaper(a: Plan, b: Plan | null): Plan {
+  return b !== null && b.cost < a.cost ? b : a
+}
+
+/** The whole bars of the linear plan, and the cheapest plan for the pieces that they leave; null when there are none. */
+function roundedPlan(cutting: Cutting, { ways }: LinearPlan, steps: number): Plan | null {
+  const left = [...cutting.counts]
+  const bars = ways.flatMap(({ bar, uses }) => Array.from({ length: Math.floor(uses + 1e-6) }, () => bar))
+  const kept = bars.filter((bar) => {
+    if (!bar.taken.every((many, place) => many <= (left[place] as number))) return false
+    take(left, bar, -1)
+    return true
+  })
+  if (kept.length === 0) return null
+  const rest = planned({ ...cutting, counts: left }, Math.floor(steps / 5))
+  return rest === null ? null : planOf(cutting, [...kept, ...rest.bars])
+}
+
+type Search = {
+  readonly cutting: Cutting
+  readonly proven: ProvenValues
+  readonly first: Plan
+  readonly totals: BarTotals
+  readonly least: number
+  readonly steps: number
+}
+
+function searched({ cutting, proven, first, totals, least, steps }: Search): Plan | null {
+  const left = [...cutting.counts]
+  const need = worthOf(left, cutting.sizes)
+  const bars: CutBar[] = []
+  const seen = new Map<string, number>()
+  const budget = { steps }
+  let best = first
+  let goal = totals.below(first.cost, need)
+  const branch = (cost: number, value: number, length: number): void => {
+    const longest = left.findIndex((count) => count > 0)
+    if (longest < 0) {
+      best = planOf(cutting, [...bars])
+      goal = best.cost <= least ? -1 : totals.below(best.cost, need)
+      return
+    }
+    const key = left.join()
+    const before = seen.get(key)
+    if (before !== undefined && before <= cost) return
+    seen.set(key, cost)
+    const ask = { cutting, proven, left, longest, budget, totals, money: goal - cost, value, length }
+    for (const { bar, worth, filled } of fillings(ask)) {
+      if (budget.steps <= 0) return
+      const after = cost + (cutting.stock[bar.stock]?.cost ?? 0)
+      if (after * proven.scale + value - worth > goal * proven.scale) continue
+      if (totals.roomFor(goal - after) < length - filled) continue
+      take(left, bar, -1)
+      bars.push(bar)
+      branch(after, value - worth, length - filled)
+      bars.pop()
+      take(left, bar, 1)
+    }
+  }
+  branch(0, worthOf(left, proven.values), need)
+  return budget.steps <= 0 && best.cost > least ? null : best
+}
+
+function take(left: number[], bar: CutBar, sign: number): void {
+  for (let place = 0; place < left.length; place += 1) {
+    left[place] = (left[place] as number) + sign * (bar.taken[place] as number)
+  }
+}
+
+type Ask = {
+  readonly cutting: Cutting
+  readonly proven: ProvenValues
+  readonly left: readonly number[]
+  readonly longest: number
+  readonly budget: { steps: number }
+  readonly totals: BarTotals
+  /** Money that may still be spent below the goal, and what is left: its proven value, scaled, and its length. */
+  readonly money: number
+  readonly value: number
+  readonly length: number
+}
+type Filling = {
+  readonly bar: CutBar
+  readonly worth: number
+  readonly filled: number
+  readonly loses: number
+}
+
+/** Every filling of every stock worth looking at, the least lossy first. */
+function fillings(ask: Ask): readonly Filling[] {
+  const found = ask.cutting.stock.flatMap((_, stock) => fillingsOf(ask, stock))
+  return found.toSorted(
+    (a, b) => a.loses - b.loses || longestFirst(a.bar.taken, b.bar.taken) || a.bar.stock - b.bar.stock,
+  )
+}
+
+function longestFirst(a: readonly number[], b: readonly number[]): number {
+  const place = a.findIndex((many, index) => many !== b[index])
+  return place < 0 ? 0 : (b[place] as number) - (a[place] as number)
+}
+
+function fillingsOf(ask: Ask, stock: number): readonly Filling[] {
+  const { cutting, proven, left, longest, budget } = ask
+  const { room, cost } = cutting.stock[stock] as Cutting['stock'][number]
+  const { sizes } = cutting
+  const leastWorth = (cost - ask.money) * proven.scale + ask.value
+  const mostFree = room + ask.totals.roomFor(ask.money - cost) - ask.length
+  const dense = bestDensities(cutting, proven.values, left)
+  const smallest = left.findLastIndex((count) => count > 0)
+  const taken = sizes.map(() => 0)
+  const found: Filling[] = []
+  const fill = (place: number, free: number, worth: number): void => {
+    budget.steps -= 1
+    if (budget.steps <= 0 || worth + free * (dense[place] ?? 0) < leastWorth) return
+    if (place > smallest || free < (sizes[smallest] as number)) {
+      if (worth >= leastWorth && free <= mostFree && !canTakeMore(cutting, left, taken, free)) {
+        found.push({
+          bar: { stock, taken: [...taken] },
+          worth,
+          filled: room - free,
+          loses: cost * proven.scale - worth,
+        })
+      }
+      return
+    }
+    const size = sizes[place] as number
+    const most = Math.min(left[place] as number, Math.floor(free / size))
+    for (let many = most; many >= (place === longest ? 1 : 0); many -= 1) {
+      taken[place] = many
+      fill(place + 1, free - many * size, worth + many * (proven.values[place] as number))
+    }
+    taken[place] = 0
+  }
+  if (mostFree >= 0) fill(longest, room, 0)
+  return found
+}
+
+/** For each place, the most that a step of length is worth from there on, a little more than less. */
+function bestDensities(
+  { sizes }: Cutting,
+  values: readonly number[],
+  left: readonly number[],
+): readonly number[] {
+  const dense = sizes.map(() => 0)
+  let most = 0
+  for (let place = sizes.length - 1; place >= 0; place -= 1) {
+    if ((left[place] as number) > 0)
+      most = Math.max(most, (values[place] as number) / (sizes[place] as number))
+    dense[place] = most * (1 + 1e-12)
+  }
+  return dense
+}
+
+function canTakeMore(
+  { sizes }: Cutting,
+  left: readonly number[],
+  taken: readonly number[],
+  free: number,
+): boolean {
+  return sizes.some((size, place) => size <= free && (left[place] as number) > (taken[place] as number))
+}
