@@ -1,0 +1,117 @@
+import type { Catalogue } from '../../domain/catalogue.ts'
+import type { Figures } from '../../domain/figures.ts'
+import type { Firm } from '../../domain/firm.ts'
+import type { Emitter } from '../../domain/item.ts'
+import type { Job } from '../../domain/job.ts'
+import { accept, refuse } from '../../domain/outcome.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import type { PickList, Quote } from '../../domain/quote.ts'
+import type { SetOut } from '../../domain/set-out.ts'
+import type { TakeOff } from '../../domain/take-off.ts'
+import { buildPickList } from '../../engine/quote/pick-list.ts'
+import { buildQuote } from '../../engine/quote/build-quote.ts'
+import { jobFacts } from '../../engine/takeoff/job-facts.ts'
+import { shelfOf } from '../../engine/takeoff/shelf.ts'
+import type { Shelf } from '../../engine/takeoff/shelf.ts'
+import { takeOff } from '../../engine/takeoff/take-off.ts'
+import { catalogueOf } from '../catalogue-of.ts'
+import type { Desk } from '../desk.ts'
+import { figuresInForce } from '../figures-in-force.ts'
+import { checkJob } from '../jobs/check-job.ts'
+import { placeSwaps } from './place-swaps.ts'
+import type { PlacedSwap } from '../../engine/takeoff/job-facts.ts'
+
+/** A job with everything that was worked out for it, for papers and lists. */
+export type WorkedUp = {
+  readonly job: Job
+  readonly firm: Firm | null
+  readonly quote: Quote
+  readonly pickList: PickList
+  readonly takeOff: TakeOff
+  /** By swap. */
+  readonly setOuts: Readonly<Record<string, SetOut>>
+  /** By swap. */
+  readonly emitters: Readonly<Record<string, Emitter>>
+  readonly catalogue: Catalogue
+  readonly figures: Figures
+  readonly quotedOn: string
+}
+
+/** What every answer about a job starts from: checked, with its figures, its catalogue and its swaps set out. */
+export type Prepared = {
+  readonly job: Job
+  readonly quotedOn: string
+  readonly figures: Figures
+  readonly catalogue: Catalogue
+  readonly shelf: Shelf
+  readonly placed: readonly PlacedSwap[]
+}
+
+export async function prepare(job: Job, desk: Desk): Promise<Outcome<Prepared>> {
+  const quotedOn = job.quotedOn ?? desk.today
+  const figures = await figuresInForce(desk, quotedOn, job.figures)
+  if (!figures.ok) return figures
+  const catalogue = await catalogueOf(desk, quotedOn)
+  return prepareFrom({ job, quotedOn, figures: figures.value, catalogue })
+}
+
+type Given = Pick<Prepared, 'job' | 'quotedOn' | 'figures' | 'catalogue'>
+
+function prepareFrom(from: Given): Outcome<Prepared> {
+  const checked = checkJob(from.job, from.catalogue)
+  if (!checked.ok) return checked
+  const placed = placeSwaps(from.job, from.catalogue, from.figures)
+  return placed.ok ? accept({ ...from, shelf: shelfOf(from.catalogue), placed: placed.value }) : placed
+}
+
+/** The whole of it: parts, labour, money and set-out of one job. */
+export async function workUp(job: Job, desk: Desk): Promise<Outcome<WorkedUp>> {
+  const prepared = await prepare(job, desk)
+  if (!prepared.ok) return prepared
+  return workFrom(prepared.value, job.firm ?? (await firmOfDesk(desk)))
+}
+
+function workFrom(
+  { job, figures, placed, shelf, catalogue, quotedOn }: Prepared,
+  firm: Firm | null,
+): Outcome<WorkedUp> {
+  const facts = jobFacts(job, placed, figures)
+  const parts = takeOff(facts, shelf, figures)
+  const quote = buildQuote({ job, placed, facts, parts, figures })
+  if (!quote.ok) return quote
+  return accept({
+    job,
+    firm,
+    quote: quote.value,
+    pickList: buildPickList(parts, quote.value, { placed, figures }),
+    takeOff: parts.takeOff,
+    setOuts: Object.fromEntries(placed.map(({ swap, setOut }) => [swap.swapId, setOut])),
+    emitters: Object.fromEntries(placed.map(({ swap, emitter }) => [swap.swapId, emitter])),
+    catalogue,
+    figures,
+    quotedOn,
+  })
+}
+
+async function firmOfDesk(desk: Desk): Promise<Firm | null> {
+  if (desk.store === null) return null
+  const { reading } = await import('../../store/store.ts')
+  const { readFirm } = await import('../../store/firm.ts')
+  return reading(desk.store, readFirm)
+}
+
+/** A kept quote as it stood when it was kept: its own job, prices, figures and answer, whatever the catalogue says now. */
+export async function keptWork(quoteId: string, desk: Desk): Promise<Outcome<WorkedUp>> {
+  if (desk.store === null)
+    return refuse('refused', 'A kept quote needs a data folder, and none is open.', 'quoteId')
+  const { reading } = await import('../../store/store.ts')
+  const { readKeptQuote } = await import('../../store/quotes.ts')
+  const kept = await reading(desk.store, (tx) => readKeptQuote(tx, quoteId))
+  if (kept === null) return refuse('not-found', `There is no kept quote called ${quoteId}.`, 'quoteId')
+  const { job, figures, catalogue, quote, pickList } = kept.snapshot
+  const prepared = prepareFrom({ job, figures, catalogue, quotedOn: job.quotedOn ?? kept.keptOn })
+  if (!prepared.ok) return prepared
+  const worked = workFrom(prepared.value, job.firm ?? null)
+  if (!worked.ok) return worked
+  return accept({ ...worked.value, quote, pickList: pickList ?? worked.value.pickList })
+}
