@@ -14,6 +14,7 @@ import type { CautionRule } from './caution-rule.ts'
  * @param facts the job's facts
  * @param figures the firm's figures
  * @source each rule names its own
+ * @example cautionsFor({ job: { builtYear: 1936 }, rooms: [], swaps: [] }, { settings: { 'asbestos.beforeYear': { says: 'Limit', value: 2000, unit: 'Year', source: 'HSE' } } })[0].cautionId // => "asbestos"
  */
 export function cautionsFor(facts: JobFacts, figures: Figures): readonly Caution[] {
   return cautionRules.flatMap((rule) => {

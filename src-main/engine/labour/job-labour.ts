@@ -20,6 +20,7 @@ export type JobWork = Work & { readonly shared: boolean; readonly swapIds: reado
  * @param facts the job's facts
  * @param figures the firm's figures
  * @source each rule names its own
+ * @example jobWork({ job: { drain: 'freeze', travelKm: 8 }, rooms: [], swaps: [] }, { settings: {} }).at(-1).count // => 16
  */
 export function jobWork(facts: JobFacts, figures: Figures): readonly JobWork[] {
   return taskRules.flatMap((rule) => workOf(rule as TaskRule, facts, figures))
@@ -39,6 +40,7 @@ function workOf<P extends Per>(rule: TaskRule<P>, facts: JobFacts, figures: Figu
  * @param works what is to be done
  * @param figures the firm's figures
  * @source estimateLabour names the published method; the minutes are the firm's
+ * @example labourFor([{ taskId: 'fill', count: 2, why: { says: 'one', value: 1, from: [] } }], { settings: { 'labour.accessOptimisticRatio': { value: 1 }, 'labour.accessLikelyRatio': { value: 1 }, 'labour.accessPessimisticRatio': { value: 1 } }, tasks: { fill: { name: 'Fill', optimisticMin: 5, likelyMin: 8, pessimisticMin: 14 } } }).value.expectedMin // => 17
  */
 export function labourFor(works: readonly JobWork[], figures: Figures): Outcome<LabourAnswer> {
   const groups = Map.groupBy(works, (work) => work.taskId)

@@ -36,6 +36,7 @@ export type ForQuote = {
  * The priced quote of a job. Lines add up to the net total; tax is worked out on each rate's sum and rounded half up, once.
  * @param work the job with its swaps set out and its parts taken off
  * @source practice, no published source; tax by EN 16931 BR-CO-13 to BR-CO-17
+ * @example buildQuote({ job: { site: {} }, placed: [], facts: { job: { drain: 'freeze', travelKm: 0 }, rooms: [], swaps: [] }, parts: { purchases: [], takeOff: { lines: [] } }, figures: { tasks: { fill: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, 'leak-check': { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, explain: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 } }, settings: { 'labour.accessOptimisticRatio': { value: 1 }, 'labour.accessLikelyRatio': { value: 1 }, 'labour.accessPessimisticRatio': { value: 1 }, 'money.labourPencePerHour': { value: 5200 }, 'money.labourCostPencePerHour': { value: 3000 }, 'money.travelCostPencePerKm': { value: 30 }, 'money.contingencyBasisPoints': { value: 0 }, 'money.depositBasisPoints': { value: 2500 }, 'tax.standardBasisPoints': { value: 2000 }, 'tax.reducedBasisPoints': { value: 500 }, 'tax.zeroBasisPoints': { value: 0 } } } }).value.totals.grossPence // => 6240
  */
 export function buildQuote(work: ForQuote): Outcome<Quote> {
   const { job, placed, facts, parts, figures } = work
@@ -97,6 +98,7 @@ function optionsOf(job: Job): Quote['options'] {
  * The rates of tax in force, by the key that lines name them with.
  * @param figures the firm's figures, as they stand on the day of the quote
  * @source HMRC: standard 20 %, reduced 5 %, zero; dated in the settings
+ * @example taxRates({ settings: { 'tax.standardBasisPoints': { value: 2000 }, 'tax.reducedBasisPoints': { value: 500 }, 'tax.zeroBasisPoints': { value: 0 } } })[1].basisPoints // => 500
  */
 export function taxRates(figures: Figures) {
   const rate = (rateKey: string, rateName: string) => ({

@@ -37,6 +37,7 @@ type Group = {
  * @param placed the swaps, in the job's order
  * @param more the whole job's estimate, and the firm's figures
  * @source practice, no published source
+ * @example labourLines([], [], { labour: { expectedMin: 0 }, figures: { settings: { 'money.labourPencePerHour': { value: 5200 } } } }).value // => []
  */
 export function labourLines(
   works: readonly JobWork[],

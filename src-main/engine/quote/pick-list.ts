@@ -13,6 +13,7 @@ import type { PricedTakeOff } from '../takeoff/take-off.ts'
  * @param quote the quote, for its gaps
  * @param more the swaps and the firm's figures
  * @source practice, no published source
+ * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], figures: { settings: { 'pipe.kerfMm': { value: 1 }, 'lift.onePersonKg': { value: 25 } } } }).missing // => ["No vent."]
  */
 export function buildPickList(
   parts: PricedTakeOff,

@@ -16,6 +16,7 @@ export const usualRateKey = 'standard'
  * @param purchases how each line is bought, with the same order of lines
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example partLines([{ itemKind: 'vent', why: { says: 'one', value: 1, from: [] } }], [{ lineId: 'part-1', costPence: 100, why: { says: 'one', value: 1, from: [] } }], { settings: { 'money.markUpPartsBasisPoints': { value: 3000 } } })[0].netPence // => 130
  */
 export function partLines(
   lines: readonly TakeOffLine[],
@@ -61,6 +62,7 @@ function partLine(line: TakeOffLine, purchase: Purchase, figures: Figures): Quot
  * @param job the job with its distance in km, one way
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example travelLines({ site: { travelKm: 8 } }, { settings: { 'money.travelPencePerKm': { value: 45 } } })[0].netPence // => 720
  */
 export function travelLines(job: Job, figures: Figures): readonly QuoteLine[] {
   const kmOneWay = job.site.travelKm ?? 0
@@ -100,6 +102,7 @@ export function pencePerKm(km: number, pence: number): number {
  * @param lines the priced lines that it is a share of
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example contingencyLines([{ netPence: 1000 }], { settings: { 'money.contingencyBasisPoints': { value: 500 } } })[0].netPence // => 50
  */
 export function contingencyLines(lines: readonly QuoteLine[], figures: Figures): readonly QuoteLine[] {
   const basisPoints = figure(figures, 'money.contingencyBasisPoints')
@@ -127,6 +130,7 @@ export function contingencyLines(lines: readonly QuoteLine[], figures: Figures):
  * Options that the customer chose, as lines of the total.
  * @param job the job with its options
  * @source practice, no published source
+ * @example chosenOptionLines({ options: [{ optionId: 'a', netPence: 100, chosen: false }] }) // => []
  */
 export function chosenOptionLines(job: Job): readonly QuoteLine[] {
   return (job.options ?? [])

@@ -16,6 +16,7 @@ export type Warmth = Quote['warmth'][number]
  * @param room the surveyed room
  * @param outsideC the design temperature outside, degrees Celsius
  * @source practice, no published source
+ * @example roomHeatOf({ name: 'Hall', roomC: 18, heat: { volumeM3: 20, roughWPerM3: 40 } }, -3).outsideC // => -3
  */
 export function roomHeatOf(room: Room, outsideC: number): RoomHeat {
   return { name: room.name, roomC: room.roomC, outsideC, ...room.heat }
@@ -26,6 +27,7 @@ export function roomHeatOf(room: Room, outsideC: number): RoomHeat {
  * @param job the surveyed job
  * @param placed its swaps with their emitters
  * @source EN 442 for what emitters give; EN 12831-1, simplified, for what rooms need
+ * @example warmthOf({ rooms: [] }, []).value // => []
  */
 export function warmthOf(job: Job, placed: readonly PlacedSwap[]): Outcome<readonly Warmth[]> {
   const answers: Warmth[] = []

@@ -13,6 +13,7 @@ export type Question<P extends Per = Per> = {
  * @param per what the rule is asked about
  * @param facts the job's facts
  * @source practice, no published source
+ * @example questions('swap', { rooms: [], swaps: [{ swapId: 'a', ask: 'what' }] }) // => [{"ask":"what","shared":false,"swapIds":["a"]}]
  */
 export function questions<P extends Per>(per: P, facts: JobFacts): readonly Question<P>[] {
   const all: { readonly [K in Per]: () => readonly Question<K>[] } = {

@@ -28,6 +28,7 @@ export type BoxUse = {
  * @param facts the job's facts
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example askedFor([{ per: 'job', uses: [], source: 's', gives: () => [{ kind: 'vent', quantity: 1, why: {} }] }], { job: {}, swaps: [] }, {})[0].shared // => true
  */
 export function askedFor(rules: readonly AnyRule[], facts: JobFacts, figures: Figures): readonly JobNeed[] {
   return rules.flatMap((rule) => askOne(rule as Rule, facts, figures))
@@ -55,6 +56,7 @@ function signed(need: Need, rule: Pick<Rule, 'source'>): Derivation {
  * @param needs what the rules ask for
  * @param facts the job's facts, with each swap's box and wall
  * @source practice, no published source
+ * @example useBoxes([{ kind: 'vent', spec: {}, quantity: 3, swapIds: ['a'], why: { says: 'one', value: 1, from: [] } }], { swaps: [{ swapId: 'a', box: [{ kind: 'vent', spec: {}, count: 1 }] }] }).remaining[0].quantity // => 2
  */
 export function useBoxes(needs: readonly JobNeed[], facts: JobFacts) {
   const left = new Map(

@@ -32,6 +32,7 @@ export type JobFacts = {
  * @param placed its swaps with emitter and set-out, in the job's order
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example jobFacts({ rooms: [], survey: { system: { contentLitres: 90, drain: 'wholeSystem' } }, site: {} }, [], { settings: { 'water.litresPerKW': { value: 11 }, 'water.defaultBoilerKW': { value: 18 } } }).job.contentLitres // => 90
  */
 export function jobFacts(job: Job, placed: readonly PlacedSwap[], figures: Figures): JobFacts {
   const swaps = placed.map((one) => swapFacts(one, job, figures))

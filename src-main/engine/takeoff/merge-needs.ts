@@ -10,6 +10,7 @@ export type MergedNeed = JobNeed & { readonly lineKey: string }
  * Puts needs of the same kind and spec together, so that nothing is listed twice. The order of the needs does not matter.
  * @param needs what is still to be bought
  * @source practice, no published source
+ * @example mergeNeeds([1, 2].map((quantity) => ({ kind: 'vent', spec: {}, quantity, swapIds: [], why: { says: 'one', value: 1, from: [] } })))[0].quantity // => 3
  */
 export function mergeNeeds(needs: readonly JobNeed[]): readonly MergedNeed[] {
   const groups = new Map<string, JobNeed[]>()

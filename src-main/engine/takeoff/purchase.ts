@@ -25,6 +25,7 @@ export type ToBuy = {
  * @param wanted the item, the quantity in its unit, and for pipe the pieces to cut
  * @param shelf the catalogue with the prices in force
  * @source practice, no published source
+ * @example cheapestPurchase({ itemId: 'a', need: 7, unit: 'each' }, { suppliers: new Map(), prices: new Map([['a', [{ supplierId: 's', code: '1', packHolds: 5, packPence: 100 }]]]) }).costPence // => 200
  */
 export function cheapestPurchase(wanted: ToBuy, shelf: Shelf): Purchase | null {
   const offers = Map.groupBy(shelf.prices.get(wanted.itemId) ?? [], (price) => price.supplierId)

@@ -16,6 +16,7 @@ export type ResolvedLine = { readonly line: TakeOffLine; readonly purchase: Purc
  * @param shelf the catalogue with the prices in force
  * @param options the line's id and the saw cut in mm
  * @source practice, no published source
+ * @example resolveNeed({ kind: 'vent', spec: { thread: 'G1/2' } }, { parts: new Map() }, {}).line.gap // => "The catalogue has no vent (thread G1/2)."
  */
 export function resolveNeed(
   need: MergedNeed,

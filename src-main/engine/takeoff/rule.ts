@@ -44,7 +44,11 @@ export type Rule<P extends Per = Per> = {
 /** A rule of any kind, for lists. */
 export type AnyRule = { readonly [P in Per]: Rule<P> }[Per]
 
-/** The settings that `ids` name, ready for a rule; another id is our mistake, so it throws. */
+/**
+ * The settings that `ids` name, ready for a rule; another id is our mistake, so it throws.
+ * @source practice, no published source
+ * @example named({ settings: { a: { value: 2 } } }, ['a']).value('a') // => 2
+ */
 export function named(figures: Figures, ids: readonly string[]): Named {
   const allowed = (id: string) => {
     if (!ids.includes(id)) throw new Error(`A rule reads the setting ${id}, which it does not name`)
@@ -53,7 +57,11 @@ export function named(figures: Figures, ids: readonly string[]): Named {
   return { value: (id) => figure(figures, allowed(id)), why: (id) => figureWhy(figures, allowed(id)) }
 }
 
-/** A need with its reason: `says` a sentence, `from` the figures that the quantity was worked out from. */
+/**
+ * A need with its reason: `says` a sentence, `from` the figures that the quantity was worked out from.
+ * @source practice, no published source
+ * @example need('pipe', { outsideMm: 15 }, 1.5, { says: 'A run.' }).unit // => "m"
+ */
 export function need(
   kind: Need['kind'],
   spec: WantedSpec,

@@ -15,6 +15,7 @@ export type Shelf = {
  * Lays a catalogue out for looking up. Retired items stay off the shelf, apart from emitters that a job already names.
  * @param catalogue items, suppliers and the prices in force
  * @source practice, no published source
+ * @example shelfOf({ items: [{ itemId: 'v', kind: 'vent', retired: true }], prices: [], suppliers: [] }).parts.size // => 0
  */
 export function shelfOf(catalogue: Catalogue): Shelf {
   const inUse = catalogue.items.filter(isPart).filter((part) => part.retired !== true)

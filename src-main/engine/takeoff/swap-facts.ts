@@ -24,6 +24,7 @@ export type SwapFacts = {
  * @param job the job it belongs to
  * @param figures the firm's figures, for the fixing that the set-out chose
  * @source practice, no published source
+ * @example swapFacts({ swap: { swapId: 'a', pipes: [], valves: {} }, room: { name: 'Hall' }, wall: {}, emitter: { form: {}, tappings: [], brackets: [] }, setOut: { holes: [], fixing: { fixingId: 'f' } } }, { survey: { system: { flowC: 60 } } }, { fixings: [{ fixingId: 'f' }] }).ask.roomName // => "Hall"
  */
 export function swapFacts(placed: PlacedSwap, job: Job, figures: Figures): SwapFacts {
   const { swap, room, wall, emitter, setOut } = placed

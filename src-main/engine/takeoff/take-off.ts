@@ -27,6 +27,7 @@ export type PricedTakeOff = {
  * @param shelf the catalogue with the prices in force
  * @param figures the firm's figures
  * @source practice, no published source
+ * @example takeOff({ job: { swaps: 0, drain: 'freeze', contentLitres: 0, drainedShare: 0, builtYear: 2020, contentWhy: { says: 'None', value: 0, from: [] } }, rooms: [], swaps: [] }, { parts: new Map(), prices: new Map() }, { settings: { 'pipe.kerfMm': { value: 1 }, 'seal.tapeTurnsCount': { value: 12 }, 'water.inhibitorLitresPerLitre': { value: 100 }, 'asbestos.beforeYear': { value: 2000 } }, tasks: {} }).takeOff.lines.map((line) => line.itemKind) // => ["inhibitor","testKit","sundry"]
  */
 export function takeOff(facts: JobFacts, shelf: Shelf, figures: Figures): PricedTakeOff {
   const { remaining, used } = useBoxes(askedFor(rules, facts, figures), facts)

@@ -14,6 +14,7 @@ import type { ToolRule } from './tool-rule.ts'
  * @param facts the job's facts
  * @param figures the firm's figures
  * @source each rule names its own
+ * @example toolsFor({ job: { drain: 'freeze', drainedShare: 1 }, rooms: [], swaps: [] }, { settings: {} })[1].name // => "Pipe freezing kit, with gloves"
  */
 export function toolsFor(facts: JobFacts, figures: Figures): readonly Tool[] {
   const asked = toolRules.flatMap((rule) => wanted(rule as ToolRule, facts, figures))
