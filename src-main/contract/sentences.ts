@@ -66,7 +66,7 @@ export function writtenPath(path: Path): string {
 
 /** The problems in an input, each a sentence with the field's path. */
 export function problemsIn(error: z.ZodError, input: unknown): readonly Problem[] {
-  return error.issues.flatMap((issue) => problemsOf(issue as Issue, [], input))
+  return error.issues.flatMap((issue) => problemsOf(issue, [], input))
 }
 
 function problemsOf(issue: Issue, above: Path, input: unknown): readonly Problem[] {
@@ -120,9 +120,9 @@ function sentence(issue: Issue, path: Path, input: unknown): string {
         ? `${subject} is missing; give ${kindInWords(issue.expected)}.`
         : `${subject} must be ${kindInWords(issue.expected)}, not ${shown(found)}.`
     case 'too_small':
-      return `${subject} must be ${bound(issue.origin, 'least', issue.minimum, issue.inclusive)}${was(found)}.`
+      return `${subject} must be ${bound(issue.origin, { end: 'least', limit: issue.minimum, open: issue.inclusive === false })}${was(found)}.`
     case 'too_big':
-      return `${subject} must be ${bound(issue.origin, 'most', issue.maximum, issue.inclusive)}${was(found)}.`
+      return `${subject} must be ${bound(issue.origin, { end: 'most', limit: issue.maximum, open: issue.inclusive === false })}${was(found)}.`
     case 'invalid_value':
       return `${subject} must be one of ${issue.values.map((value) => String(value)).join(', ')}${was(found)}.`
     case 'invalid_format':
@@ -137,7 +137,7 @@ function sentence(issue: Issue, path: Path, input: unknown): string {
 function subjectOf(path: Path): string {
   const named = path.findLast((step) => typeof step === 'string')
   if (named === undefined) return 'The input'
-  const words = fieldInWords(String(named))
+  const words = fieldInWords(named)
   const last = path.at(-1)
   const nth = typeof last === 'number' ? ` ${last + 1}` : ''
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}${nth}`
@@ -156,16 +156,12 @@ function kindInWords(expected: string): string {
   return words[expected] ?? expected
 }
 
-function bound(
-  origin: string,
-  end: 'least' | 'most',
-  limit: number | bigint,
-  inclusive: boolean | undefined,
-): string {
+type Limit = { readonly end: 'least' | 'most'; readonly limit: number | bigint; readonly open: boolean }
+
+function bound(origin: string, { end, limit, open }: Limit): string {
   if (origin === 'string') return end === 'least' ? 'filled in' : `no longer than ${limit} characters`
-  if (origin === 'array')
-    return end === 'least' ? `a list of at least ${limit}` : `a list of at most ${limit}`
-  if (inclusive === false) return end === 'least' ? `more than ${limit}` : `less than ${limit}`
+  if (origin === 'array') return `a list of at ${end} ${limit}`
+  if (open) return end === 'least' ? `more than ${limit}` : `less than ${limit}`
   return `at ${end} ${limit}`
 }
 
@@ -184,11 +180,11 @@ function was(found: unknown): string {
 }
 
 function shown(found: unknown): string {
-  if (typeof found === 'number') return String(found)
+  if (typeof found === 'number' || typeof found === 'boolean') return String(found)
   if (found === null) return 'null'
   if (typeof found === 'string') return `"${found.length > 60 ? `${found.slice(0, 60)}…` : found}"`
   if (Array.isArray(found)) return `a list of ${found.length}`
-  return typeof found === 'object' ? 'an object' : String(found)
+  return typeof found === 'object' ? 'an object' : `a ${typeof found}`
 }
 
 function valueAt(input: unknown, path: Path): unknown {

@@ -42,7 +42,7 @@ async function readShipped(): Promise<Shipped> {
   ])
   const editions = [emitters, parts, suppliers, prices].map((file) => file.default.edition)
   return {
-    edition: [...new Set(editions)].sort().join('+'),
+    edition: [...new Set(editions)].toSorted().join('+'),
     items: [...emitters.default.items, ...parts.default.items],
     suppliers: suppliers.default.suppliers,
     prices: prices.default.prices,

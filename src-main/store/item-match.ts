@@ -58,7 +58,7 @@ export function nearestFirst(items: readonly Searchable[], sought: readonly Soug
       const far = distance(item, sought)
       return far === null ? [] : [{ item, far }]
     })
-    .sort((a, b) => a.far - b.far || inOrder(a.item, b.item))
+    .toSorted((a, b) => a.far - b.far || inOrder(a.item, b.item))
     .map(({ item }) => item.itemId)
 }
 

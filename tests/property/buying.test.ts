@@ -26,7 +26,7 @@ function bestByTrying(need: number, packs: readonly { holds: number; pence: numb
 
 const hundredths = (most: number) => fc.integer({ min: 1, max: most })
 const packList = fc
-  .array(fc.record({ holds: hundredths(60), pence: fc.integer({ min: 0, max: 30 }) }), {
+  .array(fc.record({ holds: hundredths(20), pence: fc.integer({ min: 0, max: 30 }) }), {
     minLength: 1,
     maxLength: 4,
   })
@@ -35,7 +35,7 @@ const packList = fc
 describe('packs', () => {
   it('are the best of all that cover the need, by trying every number of every pack', () => {
     fc.assert(
-      fc.property(hundredths(180), packList, (need, packs) => {
+      fc.property(hundredths(36), packList, (need, packs) => {
         const fine = packs.map((pack) => ({ ...pack, holds: pack.holds / 100 }))
         const cover = coverPacks({ need: need / 100, packs: fine })
         if (!cover.ok) throw new Error(cover.problems[0]?.message)
@@ -48,7 +48,7 @@ describe('packs', () => {
   })
 
   it('are never short, cost what they say and leave what they say, whatever the size', () => {
-    const pack = fc.record({ holds: hundredths(100_000), pence: fc.integer({ min: 0, max: 100_000 }) })
+    const pack = fc.record({ holds: hundredths(100_000), pence: fc.integer({ min: 0, max: 5000 }) })
     const packs = fc.array(pack, { minLength: 1, maxLength: 6 })
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 10_000_000 }), packs, (need, list) => {

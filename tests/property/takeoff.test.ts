@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { given } from '../../src-main/domain/derivation.ts'
+import type { Boxed, WantedSpec } from '../../src-main/domain/item.ts'
 import { useBoxes } from '../../src-main/engine/takeoff/gather-needs.ts'
 import type { JobNeed } from '../../src-main/engine/takeoff/gather-needs.ts'
 import type { JobFacts } from '../../src-main/engine/takeoff/job-facts.ts'
@@ -9,10 +10,11 @@ import { mergeNeeds } from '../../src-main/engine/takeoff/merge-needs.ts'
 import { typical } from '../typical-asks.ts'
 
 const kinds = ['valve', 'vent', 'blank', 'plug', 'screw', 'seal'] as const
+const specs: readonly Boxed['spec'][] = [{ thread: 'G1/2' }, { thread: 'G3/4' }, { bitMm: 8, lengthMm: 50 }]
 const needs: fc.Arbitrary<readonly JobNeed[]> = fc.array(
   fc.record({
     kind: fc.constantFrom(...kinds),
-    spec: fc.constantFrom({ thread: 'G1/2' }, { thread: 'G3/4' }, { bitMm: 8, lengthMm: 50 }),
+    spec: fc.constantFrom<WantedSpec>(...specs),
     quantity: fc.integer({ min: 1, max: 20 }),
     unit: fc.constant('each' as const),
     shared: fc.boolean(),
@@ -67,9 +69,9 @@ describe('taking from the boxes first', () => {
   const box = fc.array(
     fc.record({
       kind: fc.constantFrom(...kinds),
-      spec: fc.constantFrom({ thread: 'G1/2' }, { thread: 'G3/4' }, { bitMm: 8, lengthMm: 50 }),
+      spec: fc.constantFrom<Boxed['spec']>(...specs),
       count: fc.integer({ min: 1, max: 8 }),
-      suits: fc.constantFrom(undefined, ['solidMasonry' as const], ['boardOnStuds' as const]),
+      suits: fc.constantFrom<Boxed['suits']>(undefined, ['solidMasonry'], ['boardOnStuds']),
     }),
     { maxLength: 6 },
   )

@@ -16,7 +16,7 @@ export const usualRateKey = 'standard'
  * @param purchases how each line is bought, with the same order of lines
  * @param figures the firm's figures
  * @source practice, no published source
- * @example partLines([{ itemKind: 'vent', why: { says: 'one', value: 1, from: [] } }], [{ lineId: 'part-1', costPence: 100, why: { says: 'one', value: 1, from: [] } }], { settings: { 'money.markUpPartsBasisPoints': { value: 3000 } } })[0].netPence // => 130
+ * @example partLines([{ itemKind: 'vent', why: { says: 'one', value: 1, from: [] } }], [{ lineId: 'part-1', costPence: 100, packs: [], why: { says: 'one', value: 1, from: [] } }], { settings: { 'money.markUpPartsBasisPoints': { value: 3000 } } })[0].netPence // => 130
  */
 export function partLines(
   lines: readonly TakeOffLine[],
@@ -39,7 +39,7 @@ function partLine(line: TakeOffLine, purchase: Purchase, figures: Figures): Quot
     lineId: purchase.lineId,
     section: line.itemKind === 'emitter' ? 'emitter' : 'parts',
     name: line.name,
-    quantity: line.quantity,
+    quantity: chargedQuantity(purchase),
     unit: line.unit,
     netPence,
     rateKey: usualRateKey,
@@ -55,6 +55,11 @@ function partLine(line: TakeOffLine, purchase: Purchase, figures: Figures): Quot
       ],
     }),
   }
+}
+
+/** Whole packs are charged, so that is the quantity which the price is for. */
+function chargedQuantity({ packs }: Purchase): number {
+  return packs.reduce((sum, pack) => sum + pack.count * pack.holds, 0)
 }
 
 /**

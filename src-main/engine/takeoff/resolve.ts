@@ -47,7 +47,8 @@ type Found = { readonly itemId: string; readonly name: string; readonly generic:
 
 function candidates(need: MergedNeed, shelf: Shelf): readonly Found[] {
   if (need.kind === 'emitter') {
-    const emitter = shelf.emitters.get(String(need.spec['itemId']))
+    const itemId = need.spec['itemId']
+    const emitter = typeof itemId === 'string' ? shelf.emitters.get(itemId) : undefined
     return emitter === undefined ? [] : [emitter]
   }
   return (shelf.parts.get(need.kind) ?? []).filter((part: Part) => specMatches(part.spec, need.spec))

@@ -31,7 +31,7 @@ export type Run = { readonly way: Way; readonly at: number }
  */
 export function drawMeasures(sheet: Sheet, measures: readonly Measure[], run: Run): Drawn {
   const long = measures.filter(({ from, to }) => to - from > 0)
-  const ordered = [...long].sort((a, b) => a.from + a.to - b.from - b.to)
+  const ordered = long.toSorted((a, b) => a.from + a.to - b.from - b.to)
   const texts = ordered.map(({ from, to }) => String(roundedMm(to - from)))
   const places = spread(
     ordered.map(({ from, to }, nth) => ({
@@ -71,7 +71,7 @@ export type Stop = {
  * @example drawRunning({ unit: 10 }, [{ place: 0, text: '0', reach: 0 }], { way: 'up', at: 100 }).numbers[1].includes('>0<') // => true
  */
 export function drawRunning(sheet: Sheet, stops: readonly Stop[], run: Run): Drawn {
-  const ordered = [...stops].sort((a, b) => a.place - b.place)
+  const ordered = stops.toSorted((a, b) => a.place - b.place)
   const places = spread(
     ordered.map(({ place, text, below }) => ({
       at: place,

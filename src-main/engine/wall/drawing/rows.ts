@@ -44,21 +44,22 @@ function below(sheet: Sheet, view: WallView): readonly Drawn[] {
   return [
     titled(
       sheet,
-      'Holes from centre',
-      row(5),
+      { text: 'Holes from centre', y: row(5) },
       drawRunning(sheet, withNought(holeStops, nought(row(5))), { way: 'across', at: row(5) }),
     ),
     titled(
       sheet,
-      'Valves from centre',
-      row(16.5),
+      { text: 'Valves from centre', y: row(16.5) },
       drawRunning(sheet, withNought(valveStops, nought(row(16.5))), { way: 'across', at: row(16.5) }),
     ),
-    titled(sheet, 'Centre from ends', row(29), drawMeasures(sheet, ends, { way: 'across', at: row(29) })),
     titled(
       sheet,
-      'Wall',
-      row(35),
+      { text: 'Centre from ends', y: row(29) },
+      drawMeasures(sheet, ends, { way: 'across', at: row(29) }),
+    ),
+    titled(
+      sheet,
+      { text: 'Wall', y: row(35) },
       drawMeasures(sheet, [{ from: 0, to: wall.widthMm, reach: [0, 0] }], { way: 'across', at: row(35) }),
     ),
   ]
@@ -80,7 +81,11 @@ function above(sheet: Sheet, view: WallView): readonly Drawn[] {
     { from: envelope.rightMm, to: wall.widthMm, reach: [edge, end] },
   ]
   return [
-    titled(sheet, 'Clear to ends', row(3), drawMeasures(sheet, clear, { way: 'across', at: row(3) })),
+    titled(
+      sheet,
+      { text: 'Clear to ends', y: row(3) },
+      drawMeasures(sheet, clear, { way: 'across', at: row(3) }),
+    ),
     ...besides(sheet, view, row(10)),
   ]
 }
@@ -109,7 +114,7 @@ function besides(sheet: Sheet, { wall, envelope }: WallView, at: number): readon
   ]
   return measures.length === 0
     ? []
-    : [titled(sheet, 'Clear beside', at, drawMeasures(sheet, measures, { way: 'across', at }))]
+    : [titled(sheet, { text: 'Clear beside', y: at }, drawMeasures(sheet, measures, { way: 'across', at }))]
 }
 
 function left(sheet: Sheet, view: WallView): readonly Drawn[] {
@@ -188,7 +193,7 @@ function fromCentre(distanceMm: number): string {
   return String(Math.abs(roundedMm(distanceMm)))
 }
 
-function titled(sheet: Sheet, text: string, y: number, { lines, numbers }: Drawn): Drawn {
-  const title = drawText(sheet, { text, x: sheet.wall.x - 4 * sheet.unit, y, size: smallSize, anchor: 'end' })
-  return { lines, numbers: [...numbers, title] }
+function titled(sheet: Sheet, title: { readonly text: string; readonly y: number }, drawn: Drawn): Drawn {
+  const text = drawText(sheet, { ...title, x: sheet.wall.x - 4 * sheet.unit, size: smallSize, anchor: 'end' })
+  return { lines: drawn.lines, numbers: [...drawn.numbers, text] }
 }
