@@ -40,6 +40,8 @@ export const pipeOffset = record({
   offsetMm: z.number(),
   /** New valve entry less the pipe's end, in height; upward is positive. */
   riseMm: z.number(),
+  /** New valve less old pipe, out from the wall; 0 where the pipe was not measured. */
+  outMm: z.number(),
   remedy: pipeRemedy,
   /** What the remedy takes. */
   elbows: z.int(),

@@ -58,7 +58,10 @@ describe('packs', () => {
           holds: one.holds / 100,
         }))
         const cover = coverPacks({ need: need / 100, packs: named })
-        if (!cover.ok) return expect(cover.problems[0]?.code).toBe('impossible')
+        if (!cover.ok) {
+          expect(cover.problems[0]?.code).toBe('impossible')
+          return
+        }
         const taken = cover.value.picks.map(({ id, count }) => ({ count, pack: list[Number(id.slice(1))] }))
         const held = taken.reduce((sum, { count, pack: one }) => sum + count * (one?.holds ?? 0), 0)
         expect(held).toBeGreaterThanOrEqual(need)
@@ -164,7 +167,10 @@ describe('the cut list', () => {
       fc.property(many, ({ pieces, kerfMm }) => {
         const named = pieces.map((piece, index) => ({ ...piece, id: `p${index}` }))
         const answer = cutPipe({ pieces: named, stock, kerfMm })
-        if (!answer.ok) return expect(answer.problems[0]?.code).toBe('impossible')
+        if (!answer.ok) {
+          expect(answer.problems[0]?.code).toBe('impossible')
+          return
+        }
         const cuts = answer.value.bars.flatMap((bar) => bar.cuts)
         for (const { id, lengthMm, count } of named) {
           expect(cuts.filter((cut) => cut.id === id && cut.lengthMm === lengthMm)).toHaveLength(count)

@@ -152,7 +152,7 @@ function fillingsOf(ask: Ask, stock: number): readonly Filling[] {
     budget.steps -= 1
     if (budget.steps <= 0 || worth + free * (dense[place] ?? 0) < leastWorth) return
     if (place > smallest || free < (sizes[smallest] as number)) {
-      if (worth >= leastWorth && free <= mostFree && !canTakeMore(cutting, left, taken, free)) {
+      if (worth >= leastWorth && free <= mostFree && !canTakeMore(ask, taken, free)) {
         found.push({
           bar: { stock, taken: [...taken] },
           worth,
@@ -190,11 +190,8 @@ function bestDensities(
   return dense
 }
 
-function canTakeMore(
-  { sizes }: Cutting,
-  left: readonly number[],
-  taken: readonly number[],
-  free: number,
-): boolean {
-  return sizes.some((size, place) => size <= free && (left[place] as number) > (taken[place] as number))
+function canTakeMore({ cutting, left }: Ask, taken: readonly number[], free: number): boolean {
+  return cutting.sizes.some(
+    (size, place) => size <= free && (left[place] as number) > (taken[place] as number),
+  )
 }

@@ -36,7 +36,7 @@ const stepsInMm = 1_000
  * sum(lengths) + kerf (n - 1) <= length, and offcut = length - sum(lengths) - n kerf, or 0 when the last cut eats it.
  * Refuses lengths outside 0 to 20000 mm, more than 2000 pieces, prices that are not whole pence to 1000000 pounds, an id
  * of stock given twice, a piece longer than every stock length, and a list whose proof passes 5000000
- * steps (hundreds of pieces that all but fill their bars).
+ * steps (a few lists of some thirty different long pieces or more).
  *
  * @param input pieces with counts of 1 or more, stock without limit of number, kerf 0 to 50 mm
  * @source one-dimensional cutting stock (Gilmore and Gomory 1961), exact by branch and bound

@@ -1,6 +1,7 @@
 import { because } from '../../domain/derivation.ts'
 import { figure } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
+import { certain } from '../../domain/outcome.ts'
 import type { PickList, Purchase, Quote } from '../../domain/quote.ts'
 import { cutPipe } from '../buying/cut-pipe.ts'
 import type { PlacedSwap } from '../takeoff/job-facts.ts'
@@ -79,8 +80,8 @@ function cutsOf(purchase: Purchase, kerfMm: number): PickList['pipeCuts'] {
     lengthMm: Math.round(pack.holds * 1000),
     pence: pack.packPence,
   }))
-  const cut = cutPipe({ pieces: purchase.pieces, stock, kerfMm })
-  return cut.ok ? [{ name: purchase.name, bars: cut.value.bars }] : []
+  const pieces = purchase.pieces.map((piece, index) => ({ ...piece, id: `${index + 1}, ${piece.id}` }))
+  return [{ name: purchase.name, bars: certain(cutPipe({ pieces, stock, kerfMm })).bars }]
 }
 
 function liftsOf(placed: readonly PlacedSwap[], onePersonKg: number): PickList['lifts'] {

@@ -1,6 +1,8 @@
 import { because, given } from '../../domain/derivation.ts'
 import type { Derivation } from '../../domain/derivation.ts'
 import type { Unit } from '../../domain/item.ts'
+import { accept, refuse } from '../../domain/outcome.ts'
+import type { Outcome } from '../../domain/outcome.ts'
 import type { SupplierPrice } from '../../domain/price.ts'
 import type { Purchase } from '../../domain/quote.ts'
 import type { PipePiece } from '../../domain/take-off.ts'
@@ -20,34 +22,35 @@ export type ToBuy = {
 }
 
 /**
- * The cheapest way to buy one item from one supplier, in whole packs; null when nobody asks a price for it.
- * Carriage is not counted here.
+ * The cheapest way to buy one item from one supplier, in whole packs. Carriage is not counted here.
+ * Refuses, as a gap, an item that nobody asks a price for, and a quantity that no supplier's packs or lengths can meet.
  * @param wanted the item, the quantity in its unit, and for pipe the pieces to cut
  * @param shelf the catalogue with the prices in force
  * @source practice, no published source
- * @example cheapestPurchase({ itemId: 'a', need: 7, unit: 'each' }, { suppliers: new Map(), prices: new Map([['a', [{ supplierId: 's', code: '1', packHolds: 5, packPence: 100 }]]]) }).costPence // => 200
+ * @example cheapestPurchase({ itemId: 'a', need: 7, unit: 'each' }, { suppliers: new Map(), prices: new Map([['a', [{ supplierId: 's', code: '1', packHolds: 5, packPence: 100 }]]]) }).value.costPence // => 200
  */
-export function cheapestPurchase(wanted: ToBuy, shelf: Shelf): Purchase | null {
+export function cheapestPurchase(wanted: ToBuy, shelf: Shelf): Outcome<Purchase> {
   const offers = Map.groupBy(shelf.prices.get(wanted.itemId) ?? [], (price) => price.supplierId)
-  const purchases = [...offers].flatMap(([supplierId, prices]) => {
-    const supplierName = shelf.suppliers.get(supplierId)?.name ?? supplierId
-    const bought = buy(wanted, prices)
-    return bought === null ? [] : [{ ...bought, supplierId, supplierName }]
-  })
-  const best = purchases.toSorted(
-    (a, b) => a.costPence - b.costPence || (a.supplierId < b.supplierId ? -1 : 1),
-  )[0]
-  if (best === undefined) return null
+  const tried = [...offers].map(([supplierId, prices]) => ({ supplierId, bought: buy(wanted, prices) }))
+  const best = tried
+    .flatMap(({ supplierId, bought }) => (bought.ok ? [{ ...bought.value, supplierId }] : []))
+    .toSorted((a, b) => a.costPence - b.costPence || (a.supplierId < b.supplierId ? -1 : 1))[0]
+  if (best === undefined) {
+    const refused = tried.map(({ bought }) => bought).find((bought) => !bought.ok)
+    return refused ?? refuse('gap', `Nobody asks a price today for ${wanted.name}.`)
+  }
   const { lineId, itemId, name, unit, need, pieces } = wanted
-  return { lineId, itemId, name, unit, need, ...best, ...(pieces === undefined ? {} : { pieces }) }
+  const supplierName = shelf.suppliers.get(best.supplierId)?.name ?? best.supplierId
+  const purchase = { lineId, itemId, name, unit, need, ...best, supplierName }
+  return accept(pieces === undefined ? purchase : { ...purchase, pieces })
 }
 
 type Bought = Pick<Purchase, 'packs' | 'leftover' | 'costPence' | 'why'>
 
-function buy(wanted: ToBuy, prices: readonly SupplierPrice[]): Bought | null {
+function buy(wanted: ToBuy, prices: readonly SupplierPrice[]): Outcome<Bought> {
   const counts = wanted.pieces === undefined ? packCounts(wanted.need, prices) : barCounts(wanted, prices)
-  if (counts === null) return null
-  const packs = counts.flatMap(({ index, count }) => {
+  if (!counts.ok) return counts
+  const packs = counts.value.flatMap(({ index, count }) => {
     const price = prices[index]
     return price === undefined || count === 0
       ? []
@@ -56,7 +59,7 @@ function buy(wanted: ToBuy, prices: readonly SupplierPrice[]): Bought | null {
   const costPence = packs.reduce((sum, pack) => sum + pack.count * pack.packPence, 0)
   const bought = packs.reduce((sum, pack) => sum + pack.count * pack.holds, 0)
   const leftover = roundTo(bought - wanted.need)
-  return { packs, leftover, costPence, why: whyBought(wanted, packs, { costPence, leftover }) }
+  return accept({ packs, leftover, costPence, why: whyBought(wanted, packs, { costPence, leftover }) })
 }
 
 /** A price by the number of packs, where the supplier gives breaks. */
@@ -67,18 +70,18 @@ function pricedAt(price: SupplierPrice, count: number): number {
 
 type Count = { readonly index: number; readonly count: number }
 
-function packCounts(need: number, prices: readonly SupplierPrice[]): readonly Count[] | null {
+function packCounts(need: number, prices: readonly SupplierPrice[]): Outcome<readonly Count[]> {
   const packs = prices.map((price, index) => ({
     id: `p${index}`,
     holds: price.packHolds,
     pence: price.packPence,
   }))
   const covered = coverPacks({ need, packs })
-  if (!covered.ok) return null
-  return covered.value.picks.map(({ id, count }) => ({ index: Number(id.slice(1)), count }))
+  if (!covered.ok) return covered
+  return accept(covered.value.picks.map(({ id, count }) => ({ index: Number(id.slice(1)), count })))
 }
 
-function barCounts(wanted: ToBuy, prices: readonly SupplierPrice[]): readonly Count[] | null {
+function barCounts(wanted: ToBuy, prices: readonly SupplierPrice[]): Outcome<readonly Count[]> {
   const stock = prices.map((price, index) => ({
     id: `p${index}`,
     lengthMm: Math.round(price.packHolds * 1000),
@@ -86,9 +89,11 @@ function barCounts(wanted: ToBuy, prices: readonly SupplierPrice[]): readonly Co
   }))
   const pieces = (wanted.pieces ?? []).map((piece, index) => ({ ...piece, id: `${index + 1}` }))
   const cut = cutPipe({ pieces, stock, kerfMm: wanted.kerfMm })
-  if (!cut.ok) return null
+  if (!cut.ok) return cut
   const byStock = Map.groupBy(cut.value.bars, (bar) => bar.stockId)
-  return [...byStock].map(([stockId, bars]) => ({ index: Number(stockId.slice(1)), count: bars.length }))
+  return accept(
+    [...byStock].map(([stockId, bars]) => ({ index: Number(stockId.slice(1)), count: bars.length })),
+  )
 }
 
 function whyBought(

@@ -1,4 +1,5 @@
 import type { Part, WantedSpec } from '../../domain/item.ts'
+import type { Outcome } from '../../domain/outcome.ts'
 import type { Purchase } from '../../domain/quote.ts'
 import type { TakeOffLine } from '../../domain/take-off.ts'
 import { specMatches } from './match-spec.ts'
@@ -23,19 +24,17 @@ export function resolveNeed(
   shelf: Shelf,
   options: { readonly lineId: string; readonly kerfMm: number },
 ): ResolvedLine {
-  const found = candidates(need, shelf)
-  const bought = found.flatMap((item) => {
+  const tried = candidates(need, shelf).map((item) => {
     const wanted = { ...options, itemId: item.itemId, name: item.name, unit: need.unit, need: need.quantity }
-    const purchase = cheapestPurchase(
-      need.pieces === undefined ? wanted : { ...wanted, pieces: need.pieces },
-      shelf,
-    )
-    return purchase === null ? [] : [{ item, purchase }]
+    const { pieces } = need
+    return { item, bought: cheapestPurchase(pieces === undefined ? wanted : { ...wanted, pieces }, shelf) }
   })
-  const best = bought.toSorted(
-    (a, b) => a.purchase.costPence - b.purchase.costPence || (a.item.itemId < b.item.itemId ? -1 : 1),
-  )[0]
-  if (best === undefined) return { line: gapLine(need, found), purchase: null }
+  const best = tried
+    .flatMap(({ item, bought }) => (bought.ok ? [{ item, purchase: bought.value }] : []))
+    .toSorted(
+      (a, b) => a.purchase.costPence - b.purchase.costPence || (a.item.itemId < b.item.itemId ? -1 : 1),
+    )[0]
+  if (best === undefined) return { line: gapLine(need, tried[0]), purchase: null }
   const { item, purchase } = best
   return {
     line: { ...bareLine(need), name: item.name, itemId: item.itemId, generic: item.generic },
@@ -60,20 +59,14 @@ function bareLine(need: MergedNeed): Omit<TakeOffLine, 'name' | 'generic'> {
   return pieces === undefined ? line : { ...line, pieces }
 }
 
-function gapLine(need: MergedNeed, found: readonly Found[]): TakeOffLine {
+type Tried = { readonly item: Found; readonly bought: Outcome<Purchase> }
+
+function gapLine(need: MergedNeed, first: Tried | undefined): TakeOffLine {
   const wanted = needInWords(need)
-  const first = found[0]
-  const gap =
-    first === undefined
-      ? `The catalogue has no ${wanted}.`
-      : `Nobody asks a price today for ${first.name}, or no pack length suits the pieces.`
-  return {
-    ...bareLine(need),
-    name: wanted,
-    generic: false,
-    gap,
-    ...(first === undefined ? {} : { itemId: first.itemId }),
-  }
+  const nothing = { ...bareLine(need), name: wanted, generic: false, gap: `The catalogue has no ${wanted}.` }
+  if (first === undefined || first.bought.ok) return nothing
+  const gap = first.bought.problems.map((problem) => problem.message).join(' ')
+  return { ...nothing, gap, itemId: first.item.itemId }
 }
 
 const kindWords: Readonly<Record<string, string>> = {

@@ -50,6 +50,7 @@ export function pipeOffset(
     side: pipe.side,
     offsetMm: miss.acrossMm,
     riseMm: miss.riseMm,
+    outMm: miss.outMm,
     remedy,
     elbows,
     couplers,

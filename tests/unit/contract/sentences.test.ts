@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { z } from 'zod'
+import type { z } from 'zod'
 import { heatLoad, uvalueLayers } from '../../../src-main/contract/heat.ts'
 import { requests } from '../../../src-main/contract/requests.ts'
 import { fieldInWords, problemsIn } from '../../../src-main/contract/sentences.ts'

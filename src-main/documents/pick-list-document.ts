@@ -1,0 +1,148 @@
+import type { Content, ContentCanvas, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
+import { dayInWords } from './days.ts'
+import { kg, mm, numberInWords, quantity, tight } from './in-words.ts'
+import { acrossLine, ink, pageWidthPt, paper, plain, points, ruledRows, section, tickBox } from './look.ts'
+import type { PickListView } from './pick-list-view.ts'
+
+type Supplier = PickListView['suppliers'][number]
+type Bar = PickListView['pipeCuts'][number]['bars'][number]
+
+const sidePt = 42
+const widthPt = pageWidthPt - 2 * sidePt
+
+/** What goes into the van, to be ticked off with a pen. */
+export function pickListDocument(view: PickListView): TDocumentDefinitions {
+  const nothing = view.suppliers.length === 0 ? [{ text: 'There is nothing to buy for this job.' }] : []
+  return paper({
+    title: `Pick list ${view.reference}`,
+    author: view.firmName,
+    foot: `Pick list ${view.reference}  ·  ${view.customerName}`,
+    fontSize: 10.5,
+    sidePt,
+    colour: '#000000',
+    content: [
+      ...head(view),
+      ...missingBlocks(view.missing),
+      ...section('To buy', [...nothing, ...view.suppliers.map(supplierTable)]),
+      ...section('In the emitters’ boxes', view.boxes.map(boxBlock)),
+      ...section('Pipe to cut', view.pipeCuts.flatMap(cutBlocks)),
+      ...section('Tools', view.tools.length === 0 ? [] : [ticked(view.tools)]),
+      ...section(
+        'Lifting',
+        points(view.lifts.map((lift) => `${lift.name}, ${kg(lift.massKg)}. ${lift.says}`)),
+      ),
+      ...section('Take care', points(view.cautions)),
+    ],
+  })
+}
+
+function head({ reference, madeOn, customerName, siteLines }: PickListView): Content[] {
+  return [
+    {
+      columns: [
+        { text: 'Pick list', style: 'paperName', width: '*' },
+        { text: [reference, '\n', dayInWords(madeOn)], alignment: 'right', width: 'auto' },
+      ],
+    },
+    { text: [customerName, ...siteLines].join(', '), margin: [0, 4, 0, 0] },
+    acrossLine(8, 0, widthPt),
+  ]
+}
+
+/** What nobody sells comes first, so that it is not forgotten. */
+function missingBlocks(missing: readonly string[]): Content[] {
+  if (missing.length === 0) return []
+  return section('Missing from this list: find these yourself', [ticked(missing)])
+}
+
+function supplierTable({ name, lines }: Supplier): Content {
+  const right = { style: 'head', alignment: 'right' } as const
+  const top: TableCell[] = [
+    { text: name, style: 'subheading', colSpan: 3 },
+    '',
+    '',
+    { text: 'Packs', ...right },
+    { text: 'Needed', ...right },
+    { text: 'Spare', ...right },
+  ]
+  const rows = lines.map((line): TableCell[] => [
+    tickBox(),
+    { text: breakable(line.code) },
+    { text: line.massKg === undefined ? line.name : `${line.name}, ${kg(line.massKg)}` },
+    { text: packs(line), style: 'amount', bold: true },
+    { text: quantity(line.need, line.unit), style: 'amount' },
+    { text: line.leftover > 0 ? quantity(line.leftover, line.unit) : 'none', style: 'amount' },
+  ])
+  return {
+    margin: [0, 0, 0, 12],
+    table: {
+      widths: [12, 96, '*', 58, 46, 46],
+      headerRows: 1,
+      keepWithHeaderRows: 1,
+      dontBreakRows: true,
+      body: [top, ...rows],
+    },
+    layout: { ...ruledRows, paddingTop: () => 3, paddingBottom: () => 1.5 },
+  }
+}
+
+/** `1 × 12 m`; plain `2` where a pack holds one. */
+function packs({ packs: count, packHolds, unit }: Supplier['lines'][number]): string {
+  if (unit === 'each') return packHolds === 1 ? String(count) : `${count} × ${numberInWords(packHolds)}`
+  return `${count} × ${numberInWords(packHolds)}${tight}${unit === 'm2' ? 'm²' : unit}`
+}
+
+/** Long codes may break after a dash or a slash. */
+function breakable(code: string): string {
+  return code.length <= 15 ? code : code.replace(/([-/.])/g, '$1\u200b')
+}
+
+function boxBlock({ roomName, things }: PickListView['boxes'][number]): Content {
+  const says = things.map((thing) => `${numberInWords(thing.quantity)} × ${thing.name}`)
+  return { text: [{ text: `${roomName}: `, bold: true }, says.join(', ')], margin: [0, 0, 0, 3] }
+}
+
+/** Things to tick in two columns, read down the left one first. */
+function ticked(names: readonly string[]): Content {
+  const half = Math.ceil(names.length / 2)
+  const cells = (name: string | undefined): TableCell[] =>
+    name === undefined ? ['', ''] : [tickBox(), { text: name, margin: [0, 0, 8, 0] }]
+  const body = Array.from({ length: half }, (_, row) => [...cells(names[row]), ...cells(names[half + row])])
+  return { table: { widths: [12, '*', 12, '*'], dontBreakRows: true, body }, layout: plain }
+}
+
+function cutBlocks({ name, bars }: PickListView['pipeCuts'][number]): Content[] {
+  return [
+    { text: name, style: 'subheading', margin: [0, 2, 0, 2] },
+    ...bars.map((bar, index) => barBlock(bar, index + 1)),
+  ]
+}
+
+function barBlock(bar: Bar, number: number): Content {
+  const lengths = bar.cuts.map((cut) => `${mm(cut.lengthMm)} (${cut.id})`)
+  return {
+    unbreakable: true,
+    margin: [0, 0, 0, 8],
+    stack: [
+      {
+        text: `Length ${number}, ${bar.stockId}: cut ${lengths.join(', ')}. Left over: ${mm(bar.offcutMm)}.`,
+      },
+      barDrawing(bar),
+    ],
+  }
+}
+
+/** The length to scale across the page: pieces outlined, what is left over shaded. */
+function barDrawing({ cuts, offcutMm }: Bar): ContentCanvas {
+  const wholeMm = cuts.reduce((sum, cut) => sum + cut.lengthMm, offcutMm)
+  const scale = widthPt / wholeMm
+  const starts = cuts.map((_, index) => cuts.slice(0, index).reduce((sum, cut) => sum + cut.lengthMm, 0))
+  const outline = { type: 'rect', y: 3, h: 9, lineWidth: 1, lineColor: ink } as const
+  const pieces = cuts.map((cut, index) => ({
+    ...outline,
+    x: (starts[index] ?? 0) * scale,
+    w: cut.lengthMm * scale,
+  }))
+  const rest = { ...outline, x: (wholeMm - offcutMm) * scale, w: offcutMm * scale, color: '#d9dde0' }
+  return { canvas: offcutMm > 0 ? [...pieces, rest] : pieces }
+}

@@ -1,0 +1,112 @@
+import { inSentence, kg, printedName } from './in-words.ts'
+import { orderOfWork } from './set-out/order-of-work.ts'
+import { centreInWords, pipeLabel, pipeWork, wallBuild } from './things-in-words.ts'
+import type { Emitter } from '../domain/item.ts'
+import type { Room, Swap } from '../domain/job.ts'
+import type { Caution } from '../domain/take-off.ts'
+import type { SetOut } from '../domain/set-out.ts'
+import type { Wall } from '../domain/wall.ts'
+
+/** One swap's sheet for the wall. */
+export type SetOutSheetView = {
+  readonly roomName: string
+  readonly wallName: string
+  readonly wallBuild: string
+  readonly emitterName: string
+  readonly centre: { readonly fromLeftMm: number; readonly says: string }
+  readonly bottomMm: number
+  readonly holes: SetOut['holes']
+  readonly fixing: {
+    readonly name: string
+    readonly holds: boolean
+    readonly needsBoard: boolean
+    /** The larger of its two loads, as a share of what it may carry. */
+    readonly useRatio: number
+  }
+  readonly pipes: readonly { readonly label: string; readonly says: string }[]
+  readonly steps: readonly string[]
+  readonly warnings: readonly string[]
+  readonly cautions: readonly string[]
+  /** The drawing as SVG, made for the paper size that `drawingPaper` names. */
+  readonly drawing: string
+}
+
+export type SetOutView = {
+  readonly reference: string
+  readonly madeOn: string
+  readonly firmName: string
+  readonly customerName: string
+  readonly siteLines: readonly string[]
+  readonly sheets: readonly SetOutSheetView[]
+}
+
+/** A swap with all that its sheet is made from. */
+export type SheetMaterial = {
+  readonly swap: Swap
+  readonly room: Room
+  readonly wall: Wall
+  readonly emitter: Emitter
+  readonly setOut: SetOut
+  /** What the emitter hits on this wall, in sentences. */
+  readonly clashes: readonly string[]
+  readonly jobCautions: readonly Caution[]
+  /** What one person lifts, in kg, by the firm's figures. */
+  readonly onePersonKg: number
+}
+
+/** A sheet but for its drawing, which is made to fit the room that the words leave. */
+export function setOutSheet(from: SheetMaterial): Omit<SetOutSheetView, 'drawing'> {
+  const { swap, room, wall, emitter, setOut, clashes } = from
+  const { load, name, needsBoard } = setOut.fixing
+  return {
+    roomName: room.name,
+    wallName: wall.name,
+    wallBuild: wallBuild(wall),
+    emitterName: printedName(inSentence(emitter.name)),
+    centre: { fromLeftMm: setOut.centreMm, says: centreInWords(swap, setOut) },
+    bottomMm: setOut.bottomMm,
+    holes: setOut.holes,
+    fixing: {
+      name: printedName(name),
+      holds: load.holds,
+      needsBoard,
+      useRatio: Math.max(load.shearUse, load.pullUse),
+    },
+    pipes: setOut.pipeOffsets.map((pipe) => ({ label: pipeLabel(pipe.side), says: pipeWork(pipe) })),
+    steps: orderOfWork({ swap, wall, setOut }),
+    warnings: [...clashes, ...setOut.warnings],
+    cautions: cautionsAtWall(from),
+  }
+}
+
+/** Cautions for whoever stands at this wall with a drill, in a few words each; the pick list has them in full. */
+function cautionsAtWall(from: SheetMaterial): readonly string[] {
+  return from.jobCautions.flatMap(({ cautionId }) => shortCautions(cautionId, from))
+}
+
+function shortCautions(
+  cautionId: string,
+  { swap, room, wall, emitter, onePersonKg }: SheetMaterial,
+): readonly string[] {
+  const heaviestKg = Math.max(emitter.dryKg, swap.existing?.dryKg ?? 0)
+  switch (cautionId) {
+    case 'hidden-services':
+      return ['Hidden pipes, cables: detector first.', 'Eye protection and dust mask.']
+    case 'asbestos':
+      return ['Asbestos? In doubt, stop and test.']
+    case 'hot-work':
+      return ['Hot work: heat mat, extinguisher, look again.']
+    case 'tile-dust':
+      return wall.finish === 'tile' ? ['No hammer until through the tile.'] : []
+    case 'bathroom-zones':
+      return room.use === 'bathroom' ? ['Bathroom: touch nothing electrical.'] : []
+    case 'element-electrician':
+      return swap.elementW === undefined ? [] : ['The element is for a qualified electrician.']
+    case 'system-hot':
+      return ['System hot? Cool it, prove it drained.']
+    case 'two-person-lift':
+      return heaviestKg > onePersonKg ? [`${kg(heaviestKg)}: two people to lift.`] : []
+    default:
+      return []
+  }
+}

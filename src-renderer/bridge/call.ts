@@ -1,0 +1,63 @@
+import type { AnswerOf, InputOf, RequestName } from '../../src-main/contract/requests.ts'
+import type { Outcome, Problem } from '../../src-main/domain/outcome.ts'
+
+type Bridge = { readonly call: (name: string, input: unknown) => Promise<unknown> }
+
+declare global {
+  interface Window {
+    /** Put there by the desktop shell; a browser has none and asks over HTTP. */
+    readonly tailpiece?: Bridge
+  }
+}
+
+/** The desk said no. An error, so that whoever asks can throw it; the problems are what a person reads. */
+export class Refusal extends Error {
+  readonly problems: readonly Problem[]
+  constructor(problems: readonly Problem[]) {
+    super(problems.map((problem) => problem.message).join(' '))
+    this.name = 'Refusal'
+    this.problems = problems
+  }
+}
+
+/** Asks the desk through whichever door this window has. */
+export async function call<N extends RequestName>(name: N, input: InputOf<N>): Promise<AnswerOf<N>> {
+  const outcome = await through<AnswerOf<N>>(name, input)
+  if (!outcome.ok) throw new Refusal(outcome.problems)
+  return outcome.value
+}
+
+async function through<T>(name: string, input: unknown): Promise<Outcome<T>> {
+  try {
+    const bridge = window.tailpiece
+    return (bridge === undefined ? await post(name, input) : await bridge.call(name, input)) as Outcome<T>
+  } catch {
+    return {
+      ok: false,
+      problems: [
+        {
+          code: 'io',
+          message: 'The program behind this window does not answer.',
+          next: 'Start Tailpiece again; what was saved is safe.',
+        },
+      ],
+    }
+  }
+}
+
+async function post(name: string, input: unknown): Promise<unknown> {
+  const response = await fetch(`/call/${name}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(input),
+    credentials: 'same-origin',
+  })
+  return response.json()
+}
+
+/** What was wrong, whatever was thrown. */
+export function problemsOf(error: unknown): readonly Problem[] {
+  if (error instanceof Refusal) return error.problems
+  if (error === null || error === undefined) return []
+  return [{ code: 'internal', message: 'Something in the window went wrong.', next: 'Open the page again.' }]
+}

@@ -1,0 +1,28 @@
+import { Button } from '@mantine/core'
+import { Component } from 'react'
+import type { ReactNode } from 'react'
+import { Notice } from './notice.tsx'
+
+type Inside = { readonly children: ReactNode }
+type Broken = { readonly broken: boolean }
+
+/** Keeps a mistake of ours in one page from blanking the whole window. React catches such mistakes in classes only. */
+export class ErrorBoundary extends Component<Inside, Broken> {
+  override state: Broken = { broken: false }
+
+  static getDerivedStateFromError(): Broken {
+    return { broken: true }
+  }
+
+  override render(): ReactNode {
+    if (!this.state.broken) return this.props.children
+    return (
+      <Notice tone="bad" title="Something in this window went wrong">
+        <p>What was saved is safe. Open the page again; if it happens again, go back to the list of jobs.</p>
+        <Button mt="md" onClick={() => window.location.reload()}>
+          Open the page again
+        </Button>
+      </Notice>
+    )
+  }
+}

@@ -1,0 +1,70 @@
+const pounds = new Intl.NumberFormat('en-GB', { style: 'currency', currency: 'GBP' })
+
+/** 18500 pence as £185.00. */
+export function money(pence: number): string {
+  return pounds.format(pence / 100)
+}
+
+const written: Readonly<Record<string, string>> = {
+  Mm: 'mm',
+  M: 'm',
+  M2: 'm²',
+  m2: 'm²',
+  M3: 'm³',
+  C: '°C',
+  degC: '°C',
+  Kg: 'kg',
+  WPerM2K: 'W/m²K',
+  WPerM3: 'W/m³',
+  LPerMin: 'l/min',
+  L: 'litres',
+  Min: 'minutes',
+  min: 'minutes',
+  Hours: 'hours',
+  each: '',
+  Count: '',
+  Ratio: '',
+  '1': '',
+  sum: '',
+}
+
+/** A figure with its unit as a fitter reads it: pence as pounds, hundredths of a percent as percent. */
+export function figureInWords(value: number | string, unit?: string): string {
+  if (typeof value === 'string') return value
+  const small = unit?.toLowerCase() ?? ''
+  if (small === 'pence') return money(value)
+  if (small === 'penceperhour') return `${money(value)} an hour`
+  if (small === 'penceperkm') return `${money(value)} a km`
+  if (small === 'basispoints') return `${plain(value / 100)} %`
+  const word = unit === undefined ? '' : (written[unit] ?? unit)
+  return word === '' ? plain(value) : `${plain(value)} ${word}`
+}
+
+/** A number without needless digits: enough places for what is small, none for what is large. */
+export function plain(value: number): string {
+  const most = Math.abs(value) >= 100 ? 1 : Math.abs(value) >= 1 ? 2 : 4
+  return new Intl.NumberFormat('en-GB', { maximumFractionDigits: most }).format(value)
+}
+
+/** 205 minutes as "3 h 25 min". */
+export function hoursAndMinutes(minutes: number): string {
+  const whole = Math.round(minutes)
+  const hours = Math.floor(whole / 60)
+  const rest = whole % 60
+  if (hours === 0) return `${rest} min`
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
+}
+
+/** The clock time of a moment, where the person is: 19:04. */
+export function clockTime(moment: string): string {
+  return new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(moment))
+}
+
+/** The day and the time of a moment: 25 November 2026, 19:04. */
+export function dayAndTime(moment: string): string {
+  const date = new Date(moment)
+  const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(
+    date,
+  )
+  return `${day}, ${clockTime(moment)}`
+}

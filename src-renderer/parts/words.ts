@@ -1,0 +1,88 @@
+/** One of a few, as it is kept and as a person reads it. */
+export type Choice = { readonly value: string | number; readonly label: string }
+
+const choices = (words: Readonly<Record<string, string>>): readonly Choice[] =>
+  Object.entries(words).map(([value, label]) => ({ value, label }))
+
+export const roomUses = choices({
+  bedroom: 'Bedroom',
+  bathroom: 'Bathroom',
+  living: 'Living room',
+  kitchen: 'Kitchen',
+  dining: 'Dining room',
+  hall: 'Hall or landing',
+  study: 'Study',
+  utility: 'Utility room',
+  toilet: 'Toilet',
+  other: 'Other',
+})
+
+export const floors = choices({
+  carpet: 'Carpet',
+  timber: 'Timber',
+  tile: 'Tile',
+  vinyl: 'Vinyl',
+  bare: 'Bare',
+})
+
+export const systemKinds = choices({ sealed: 'Sealed', openVented: 'Open vented' })
+
+export const drainWays = choices({
+  wholeSystem: 'Drain the whole system',
+  isolatedPart: 'Isolate and drain a part',
+  freeze: 'Freeze the pipes',
+})
+
+export const boundaries = choices({
+  outside: 'Outside air',
+  room: 'A heated room',
+  unheated: 'An unheated space',
+  ground: 'The ground',
+})
+
+export const wallBuilds = choices({
+  solidMasonry: 'Solid masonry',
+  hollowBlock: 'Hollow block',
+  aeratedBlock: 'Aerated block',
+  boardOnStuds: 'Board on studs',
+  boardOnDabs: 'Board on dabs',
+})
+
+export const wallFinishes = choices({ paint: 'Paint', paper: 'Paper', tile: 'Tile', bare: 'Bare' })
+
+export const obstacleKinds = choices({
+  window: 'Window',
+  windowBoard: 'Window board',
+  door: 'Door',
+  doorSwing: 'Door swing',
+  socket: 'Socket',
+  switch: 'Switch',
+  mirror: 'Mirror',
+  basin: 'Basin',
+  bath: 'Bath',
+  shelf: 'Shelf',
+  cable: 'Cable in the wall',
+  pipeInWall: 'Pipe in the wall',
+  other: 'Other',
+})
+
+export const sides = choices({ left: 'Left', right: 'Right' })
+export const pipeMaterials = choices({ copper: 'Copper', plastic: 'Plastic', steel: 'Steel' })
+export const pipeSizes: readonly Choice[] = [8, 10, 15, 22].map((mm) => ({ value: mm, label: `${mm} mm` }))
+export const pipeOrigins = choices({ floor: 'The floor', wall: 'The wall' })
+export const pipeCarries = choices({ unknown: 'Not known', flow: 'Flow', return: 'Return' })
+
+export const valveKinds = choices({
+  thermostaticAndLockshield: 'Thermostatic and lockshield',
+  manualPair: 'Two manual valves',
+  keep: 'Keep the old valves',
+})
+export const valveFinishes = choices({ white: 'White', chrome: 'Chrome', black: 'Black', brass: 'Brass' })
+
+export const centreKinds: readonly Choice[] = [
+  { value: 'betweenPipes', label: 'Between the two pipes' },
+  { value: 'fromPipe:left', label: 'From the left pipe' },
+  { value: 'fromPipe:right', label: 'From the right pipe' },
+  { value: 'middleOfWall', label: 'In the middle of the wall' },
+  { value: 'at', label: 'Where I say' },
+]

@@ -1,0 +1,73 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query'
+import type { Firm } from '../../../src-main/domain/firm.ts'
+import { call } from '../../bridge/call.ts'
+import { askKey, useAsk } from '../../bridge/use-ask.ts'
+
+/** The firm's details as they are typed: lists as lines of text. */
+export type FirmText = {
+  readonly name: string
+  readonly address: string
+  readonly phone: string
+  readonly email: string
+  readonly taxNumber: string
+  readonly registrations: string
+  readonly terms: string
+}
+
+export type FirmField = keyof FirmText
+
+/** Where each of our boxes lies in the request. */
+export const fieldPaths: Readonly<Record<FirmField, string>> = {
+  name: 'firm.name',
+  address: 'firm.addressLines',
+  phone: 'firm.phone',
+  email: 'firm.email',
+  taxNumber: 'firm.taxNumber',
+  registrations: 'firm.registrations',
+  terms: 'firm.terms',
+}
+
+/** The firm's details, and the way to keep them. */
+export function useFirm() {
+  const queries = useQueryClient()
+  const asked = useAsk('firm.read', {})
+  const save = useMutation({
+    mutationFn: ({ text, old }: { readonly text: FirmText; readonly old: Firm | null }) =>
+      call('firm.save', { firm: firmOf(text, old) }),
+    onSuccess: ({ firm }) => {
+      queries.setQueryData(askKey('firm.read', {}), { firm })
+      void queries.invalidateQueries({ queryKey: ['quote.build'] })
+    },
+  })
+  return { asked, save }
+}
+
+export function textOf(firm: Firm | null): FirmText {
+  return {
+    name: firm?.name ?? '',
+    address: firm?.addressLines.join('\n') ?? '',
+    phone: firm?.phone ?? '',
+    email: firm?.email ?? '',
+    taxNumber: firm?.taxNumber ?? '',
+    registrations: firm?.registrations?.join('\n') ?? '',
+    terms: firm?.terms ?? '',
+  }
+}
+
+/** What was typed, as the request takes it; a logo that is there already stays. */
+export function firmOf(text: FirmText, old: Firm | null): Firm {
+  const lines = (typed: string) => typed.split('\n').filter((line) => line.trim() !== '')
+  const some = (field: 'phone' | 'email' | 'taxNumber' | 'terms') =>
+    text[field].trim() === '' ? {} : { [field]: text[field] }
+  const registrations = lines(text.registrations)
+  return {
+    name: text.name,
+    addressLines: lines(text.address),
+    ...some('phone'),
+    ...some('email'),
+    ...some('taxNumber'),
+    ...(registrations.length === 0 ? {} : { registrations }),
+    ...(old?.logo === undefined ? {} : { logo: old.logo }),
+    ...some('terms'),
+  }
+}

@@ -1,0 +1,165 @@
+import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core'
+import { useState } from 'react'
+import { Link, useLocation } from 'wouter'
+import type { Emitter } from '../../../src-main/domain/item.ts'
+import { useOpenJob } from '../../draft/use-draft.ts'
+import { Card, FieldGrid, Stack, Wide } from '../../parts/card.tsx'
+import { Nothing } from '../../parts/notice.tsx'
+import { pipeOrigins, pipeSizes } from '../../parts/words.ts'
+import { EmitterPicker } from './emitter-picker.tsx'
+import { newSwap } from './new-things.ts'
+import { placeOf, startTyped, swapAskedOf, wrongIn } from './swap-typed.ts'
+import type { SwapTyped, TextField } from './swap-typed.ts'
+
+/** Asks where a new emitter goes, what hangs there and where the pipes are, and then which emitter it shall be. */
+export function AddSwap({ survey }: { readonly survey: string }) {
+  const { job } = useOpenJob()
+  if (job.rooms.length === 0) {
+    return (
+      <Nothing title="A swap wants a room">
+        <p>Add the room first: its size tells how much heat it needs.</p>
+        <Button component={Link} href={`${survey}/add-room`}>
+          Add a room
+        </Button>
+      </Nothing>
+    )
+  }
+  return <SwapForm survey={survey} />
+}
+
+function SwapForm({ survey }: { readonly survey: string }) {
+  const { job, change } = useOpenJob()
+  const [, navigate] = useLocation()
+  const [typed, setTyped] = useState(startTyped(job))
+  const [tried, setTried] = useState(false)
+  const wrong = wrongIn(typed)
+  const choose = (emitter: Emitter) => {
+    setTried(true)
+    const first = Object.keys(wrong)[0]
+    if (first !== undefined) {
+      document.getElementById(`new-swap-${first}`)?.focus()
+      return
+    }
+    const swap = newSwap(
+      swapAskedOf(typed, emitter),
+      job.swaps.map(({ swapId }) => swapId),
+    )
+    change({ kind: 'add', path: 'swaps', value: swap })
+    navigate(`${survey}/swap/${swap.swapId}`)
+  }
+  const form: Form = { typed, set: (next) => setTyped({ ...typed, ...next }), wrong: tried ? wrong : {} }
+  return (
+    <Stack>
+      <WhereCard form={form} />
+      <OldCard form={form} />
+      <PipesCard form={form} />
+      <Card
+        title="The new emitter"
+        says="Choose one and the swap is in the job; everything can still be changed."
+      >
+        <EmitterPicker place={placeOf(typed)} chosenId={null} choose={choose} />
+      </Card>
+    </Stack>
+  )
+}
+
+type Form = {
+  readonly typed: SwapTyped
+  readonly set: (next: Partial<SwapTyped>) => void
+  readonly wrong: Partial<Record<TextField, string>>
+}
+
+function Box({
+  form,
+  field,
+  label,
+}: {
+  readonly form: Form
+  readonly field: TextField
+  readonly label: string
+}) {
+  return (
+    <TextInput
+      id={`new-swap-${field}`}
+      label={label}
+      value={form.typed[field]}
+      error={form.wrong[field]}
+      inputMode={field === 'oldName' ? 'text' : 'decimal'}
+      onChange={({ currentTarget }) => form.set({ [field]: currentTarget.value })}
+    />
+  )
+}
+
+function WhereCard({ form }: { readonly form: Form }) {
+  const { job } = useOpenJob()
+  const room = job.rooms.find((one) => one.roomId === form.typed.roomId)
+  return (
+    <Card title="Add a swap: where">
+      <FieldGrid>
+        <NativeSelect
+          label="Room"
+          value={form.typed.roomId}
+          data={job.rooms.map(({ roomId, name }) => ({ value: roomId, label: name }))}
+          onChange={({ currentTarget }) => {
+            const next = job.rooms.find((one) => one.roomId === currentTarget.value)
+            form.set({ roomId: currentTarget.value, wallId: next?.walls[0]?.wallId ?? '' })
+          }}
+        />
+        <NativeSelect
+          label="Wall"
+          value={form.typed.wallId}
+          data={(room?.walls ?? []).map(({ wallId, name }) => ({ value: wallId, label: name }))}
+          onChange={({ currentTarget }) => form.set({ wallId: currentTarget.value })}
+        />
+      </FieldGrid>
+    </Card>
+  )
+}
+
+function OldCard({ form }: { readonly form: Form }) {
+  return (
+    <Card title="What hangs there now">
+      <FieldGrid>
+        <Wide>
+          <Checkbox
+            label="An old emitter comes off"
+            checked={form.typed.hasOld}
+            onChange={({ currentTarget }) => form.set({ hasOld: currentTarget.checked })}
+          />
+        </Wide>
+        {form.typed.hasOld ? (
+          <>
+            <Box form={form} field="oldName" label="What it is" />
+            <Box form={form} field="oldWidth" label="Width of the old one (mm)" />
+            <Box form={form} field="oldHeight" label="Height of the old one (mm)" />
+          </>
+        ) : null}
+      </FieldGrid>
+    </Card>
+  )
+}
+
+function PipesCard({ form }: { readonly form: Form }) {
+  return (
+    <Card title="The pipes" says="Measured from the wall’s left end to the middle of each pipe.">
+      <FieldGrid>
+        <Box form={form} field="leftX" label="Left pipe, from the left (mm)" />
+        <Box form={form} field="rightX" label="Right pipe, from the left (mm)" />
+        <NativeSelect
+          label="Size of the pipes"
+          value={form.typed.size}
+          data={pipeSizes.map(({ value, label }) => ({ value: String(value), label }))}
+          onChange={({ currentTarget }) => form.set({ size: currentTarget.value })}
+        />
+        <NativeSelect
+          label="They come out of"
+          value={form.typed.from}
+          data={pipeOrigins.map(({ value, label }) => ({ value: String(value), label }))}
+          onChange={({ currentTarget }) =>
+            form.set({ from: currentTarget.value === 'wall' ? 'wall' : 'floor' })
+          }
+        />
+      </FieldGrid>
+    </Card>
+  )
+}

@@ -1,0 +1,144 @@
+import { Button, NativeSelect } from '@mantine/core'
+import type { Boundary, HeatElement } from '../../../src-main/domain/room-heat.ts'
+import { DraftNumber, DraftText } from '../../draft/fields.tsx'
+import { useOpenJob } from '../../draft/use-draft.ts'
+import { boundaries } from '../../parts/words.ts'
+import styles from './job.module.css'
+
+type Table = { readonly path: string; readonly elements: readonly HeatElement[] }
+
+/** Walls, floors and ceilings through which the room loses heat, with the windows and doors in them. */
+export function ElementTable({ path, elements }: Table) {
+  if (elements.length === 0) return <p>No walls, floors or ceilings yet.</p>
+  return (
+    <div className={styles.scroll}>
+      <table className={styles.table} aria-label="Walls, floors and ceilings">
+        <thead>
+          <tr>
+            <th scope="col">Element</th>
+            <th scope="col">Area (m²)</th>
+            <th scope="col">U-value (W/m²K)</th>
+            <th scope="col">Beyond it</th>
+            <th scope="col">How warm it is there</th>
+            <td />
+          </tr>
+        </thead>
+        {elements.map((element, at) => (
+          <ElementRows key={at} path={`${path}[${at}]`} element={element} />
+        ))}
+      </table>
+    </div>
+  )
+}
+
+type Rows = { readonly path: string; readonly element: HeatElement }
+
+function ElementRows({ path, element }: Rows) {
+  const { change } = useOpenJob()
+  const addOpening = () =>
+    change({ kind: 'add', path: `${path}.openings`, value: { name: 'Window', areaM2: 1, uWPerM2K: 2.8 } })
+  return (
+    <tbody>
+      <tr>
+        <AreaCells path={path} name={element.name} />
+        <td className={styles.chosen}>
+          <BoundaryKind path={`${path}.boundary`} element={element} />
+        </td>
+        <td>
+          <BoundaryFigure path={`${path}.boundary`} boundary={element.boundary} name={element.name} />
+        </td>
+        <RemoveCell path={path} name={element.name} />
+      </tr>
+      {(element.openings ?? []).map((opening, at) => (
+        <tr key={at} className={styles.opening}>
+          <AreaCells path={`${path}.openings[${at}]`} name={opening.name} />
+          <td colSpan={2}>
+            <span className={styles.said}>Opening in {element.name}</span>
+          </td>
+          <RemoveCell path={`${path}.openings[${at}]`} name={`${opening.name} in ${element.name}`} />
+        </tr>
+      ))}
+      <tr className={styles.opening}>
+        <td colSpan={6}>
+          <Button
+            variant="subtle"
+            onClick={addOpening}
+            aria-label={`Add a window or door in ${element.name}`}
+          >
+            Add a window or door
+          </Button>
+        </td>
+      </tr>
+    </tbody>
+  )
+}
+
+function AreaCells({ path, name }: { readonly path: string; readonly name: string }) {
+  return (
+    <>
+      <td className={styles.named}>
+        <DraftText bare path={`${path}.name`} label={`Name of ${name}`} />
+      </td>
+      <td className={styles.narrow}>
+        <DraftNumber bare path={`${path}.areaM2`} label={`Area of ${name} (m²)`} />
+      </td>
+      <td className={styles.narrow}>
+        <DraftNumber bare path={`${path}.uWPerM2K`} label={`U-value of ${name} (W/m²K)`} />
+      </td>
+    </>
+  )
+}
+
+function RemoveCell({ path, name }: { readonly path: string; readonly name: string }) {
+  const { change } = useOpenJob()
+  return (
+    <td>
+      <Button
+        variant="subtle"
+        color="gray"
+        aria-label={`Remove ${name}`}
+        onClick={() => change({ kind: 'remove', path })}
+      >
+        Remove
+      </Button>
+    </td>
+  )
+}
+
+/** A boundary of each kind to start from. */
+const newBoundary: Readonly<Record<string, Boundary>> = {
+  outside: { kind: 'outside' },
+  room: { kind: 'room', roomC: 18 },
+  unheated: { kind: 'unheated', factor: 0.5 },
+  ground: { kind: 'ground', meanOutsideC: 10 },
+}
+
+function BoundaryKind({ path, element }: Rows) {
+  const { change } = useOpenJob()
+  return (
+    <NativeSelect
+      id={`${path}.kind`}
+      aria-label={`Beyond ${element.name}`}
+      value={element.boundary.kind}
+      data={boundaries.map(({ value, label }) => ({ value: String(value), label }))}
+      onChange={({ currentTarget }) => change({ kind: 'set', path, value: newBoundary[currentTarget.value] })}
+    />
+  )
+}
+
+type Figure = { readonly path: string; readonly boundary: Boundary; readonly name: string }
+
+function BoundaryFigure({ path, boundary, name }: Figure) {
+  if (boundary.kind === 'room') {
+    return <DraftNumber bare path={`${path}.roomC`} label={`Room beyond ${name} (°C)`} />
+  }
+  if (boundary.kind === 'unheated') {
+    return <DraftNumber bare path={`${path}.factor`} label={`Factor beyond ${name} (0 to 1)`} />
+  }
+  if (boundary.kind === 'ground') {
+    return (
+      <DraftNumber bare path={`${path}.meanOutsideC`} label={`Mean outside temperature for ${name} (°C)`} />
+    )
+  }
+  return <span className={styles.said}>As the coldest day</span>
+}

@@ -1,0 +1,125 @@
+import { Button, NativeSelect } from '@mantine/core'
+import { useState } from 'react'
+import type { CentreChoice } from '../../../src-main/domain/wall.ts'
+import type { Swap } from '../../../src-main/domain/job.ts'
+import { problemsOf } from '../../bridge/call.ts'
+import { useAsk } from '../../bridge/use-ask.ts'
+import { DraftChoice, DraftNumber } from '../../draft/fields.tsx'
+import { useOpenJob, useProblemsAt } from '../../draft/use-draft.ts'
+import { Card, FieldGrid, Stack } from '../../parts/card.tsx'
+import { plain } from '../../parts/figures-in-words.ts'
+import { GenericMark, ProblemList, Verdict } from '../../parts/notice.tsx'
+import { centreKinds, valveFinishes, valveKinds } from '../../parts/words.ts'
+import { Why } from '../../parts/why.tsx'
+import { EmitterPicker } from './emitter-picker.tsx'
+import styles from './job.module.css'
+
+type SwapAt = { readonly path: string; readonly swap: Swap }
+
+/** What goes up: the emitter, whether the room is warm with it, its valves and its place. */
+export function EmitterCard({ path, swap }: SwapAt) {
+  const { change } = useOpenJob()
+  const [choosing, setChoosing] = useState(false)
+  return (
+    <Card
+      title="The new emitter"
+      aside={
+        <Button variant="default" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
+          {choosing ? 'Close the catalogue' : 'Choose another emitter'}
+        </Button>
+      }
+    >
+      <Stack>
+        <Chosen path={path} swap={swap} />
+        {choosing ? (
+          <EmitterPicker
+            place={swap}
+            chosenId={swap.emitterId}
+            choose={({ itemId }) => {
+              change({ kind: 'set', path: `${path}.emitterId`, value: itemId })
+              change({ kind: 'settle' })
+            }}
+          />
+        ) : null}
+        <Placing path={path} swap={swap} />
+      </Stack>
+    </Card>
+  )
+}
+
+function Chosen({ path, swap }: SwapAt) {
+  const { quote } = useOpenJob()
+  const asked = useAsk('catalogue.item', { itemId: swap.emitterId }, { staleMs: Infinity })
+  const refused = useProblemsAt(`${path}.emitterId`)
+  const warmth = quote?.warmth.find((one) => one.swapId === swap.swapId)
+  const problems = problemsOf(asked.error)
+  if (problems.length > 0) return <ProblemList title="This emitter can't be found" problems={problems} />
+  const item = asked.data?.item
+  return (
+    <div id={`${path}.emitterId`} tabIndex={-1}>
+      <p>
+        <span className={styles.candidateName}>{item?.name}</span>{' '}
+        {item?.generic === true ? <GenericMark /> : null}
+      </p>
+      {item?.kind === 'emitter' ? (
+        <div className={styles.facts}>
+          <span>
+            {item.heightMm} high x {item.widthMm} wide x {item.depthMm} deep (mm)
+          </span>
+          <span>rated {plain(item.ratedW)} W</span>
+          <span>{plain(item.dryKg)} kg dry</span>
+          <span>pipe centres {item.pipeCentresMm} mm</span>
+        </div>
+      ) : null}
+      {refused === undefined ? null : <Verdict tone="bad">{refused}</Verdict>}
+      {warmth === undefined ? null : (
+        <div>
+          <Verdict tone={warmth.enough ? 'good' : 'bad'}>{warmth.says}</Verdict>{' '}
+          <Why of="whether the room is warm" why={warmth.why} />
+        </div>
+      )}
+    </div>
+  )
+}
+
+function Placing({ path, swap }: SwapAt) {
+  return (
+    <FieldGrid>
+      <DraftChoice path={`${path}.valves.kind`} label="Valves" choices={valveKinds} />
+      <DraftChoice path={`${path}.valves.finish`} label="Finish of the valves" choices={valveFinishes} />
+      <Centre path={`${path}.centre`} centre={swap.centre} />
+      {swap.centre.kind === 'at' ? (
+        <DraftNumber path={`${path}.centre.xMm`} label="Centre line, from the left (mm)" />
+      ) : null}
+      <DraftNumber path={`${path}.bottomMm`} label="Bottom edge above the floor (mm)" />
+      <DraftNumber
+        path={`${path}.elementW`}
+        label="Electric element (W)"
+        hint="Towel rails only; empty for none"
+      />
+    </FieldGrid>
+  )
+}
+
+const centres: Readonly<Record<string, CentreChoice>> = {
+  betweenPipes: { kind: 'betweenPipes' },
+  'fromPipe:left': { kind: 'fromPipe', side: 'left' },
+  'fromPipe:right': { kind: 'fromPipe', side: 'right' },
+  middleOfWall: { kind: 'middleOfWall' },
+  at: { kind: 'at', xMm: 1000 },
+}
+
+function Centre({ path, centre }: { readonly path: string; readonly centre: CentreChoice }) {
+  const { change } = useOpenJob()
+  const error = useProblemsAt(path)
+  return (
+    <NativeSelect
+      id={path}
+      label="Where its middle goes"
+      error={error}
+      value={centre.kind === 'fromPipe' ? `fromPipe:${centre.side}` : centre.kind}
+      data={centreKinds.map(({ value, label }) => ({ value: String(value), label }))}
+      onChange={({ currentTarget }) => change({ kind: 'set', path, value: centres[currentTarget.value] })}
+    />
+  )
+}

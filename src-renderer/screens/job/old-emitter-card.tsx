@@ -1,0 +1,74 @@
+import { Button } from '@mantine/core'
+import type { Swap } from '../../../src-main/domain/job.ts'
+import { DraftNumber, DraftText } from '../../draft/fields.tsx'
+import { useOpenJob } from '../../draft/use-draft.ts'
+import { Card, FieldGrid } from '../../parts/card.tsx'
+import styles from './job.module.css'
+
+type SwapAt = { readonly path: string; readonly swap: Swap }
+
+/** What hangs there now, with the holes it leaves behind. */
+export function OldEmitterCard({ path, swap }: SwapAt) {
+  const { change } = useOpenJob()
+  const existing = `${path}.existing`
+  const add = () =>
+    change({ kind: 'set', path: existing, value: { name: 'Old radiator', widthMm: 1000, heightMm: 600 } })
+  if (swap.existing === undefined) {
+    return (
+      <Card title="What hangs there now" says="Nothing: the wall is empty.">
+        <Button variant="default" onClick={add}>
+          An old emitter comes off
+        </Button>
+      </Card>
+    )
+  }
+  return (
+    <Card
+      title="What hangs there now"
+      aside={
+        <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path: existing })}>
+          Nothing hangs there
+        </Button>
+      }
+    >
+      <FieldGrid>
+        <DraftText path={`${existing}.name`} label="What it is" />
+        <DraftNumber path={`${existing}.widthMm`} label="Width of the old one (mm)" />
+        <DraftNumber path={`${existing}.heightMm`} label="Height of the old one (mm)" />
+        <DraftNumber path={`${existing}.ratedW`} label="Rated output (W)" hint="Empty if not known" />
+        <DraftNumber path={`${existing}.dryKg`} label="Mass (kg)" hint="Empty if not known" />
+        <DraftNumber path={`${existing}.waterLitres`} label="Water (litres)" hint="Empty if not known" />
+        <DraftNumber path={`${existing}.brackets`} label="Brackets that leave marks" />
+      </FieldGrid>
+      <OldHoles path={`${existing}.oldHoles`} known={swap.existing.oldHoles !== undefined} />
+    </Card>
+  )
+}
+
+function OldHoles({ path, known }: { readonly path: string; readonly known: boolean }) {
+  const { change } = useOpenJob()
+  if (!known) {
+    return (
+      <div className={styles.more}>
+        <Button
+          variant="default"
+          onClick={() => change({ kind: 'set', path, value: { count: 4, diameterMm: 8, depthMm: 50 } })}
+        >
+          It leaves old holes
+        </Button>
+      </div>
+    )
+  }
+  return (
+    <div className={styles.more}>
+      <FieldGrid>
+        <DraftNumber path={`${path}.count`} label="Old holes" />
+        <DraftNumber path={`${path}.diameterMm`} label="Diameter of the holes (mm)" />
+        <DraftNumber path={`${path}.depthMm`} label="Depth of the holes (mm)" />
+      </FieldGrid>
+      <Button mt="sm" variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
+        It leaves no holes
+      </Button>
+    </div>
+  )
+}

@@ -1,0 +1,89 @@
+import type { Emitter } from '../../../src-main/domain/item.ts'
+import type { Job } from '../../../src-main/domain/job.ts'
+import type { Pipe, PipeSizeMm } from '../../../src-main/domain/wall.ts'
+import { typedNumber } from '../../draft/typed-number.ts'
+import { newPipe } from './new-things.ts'
+import type { SwapAsked } from './new-things.ts'
+import type { Place } from './use-candidates.ts'
+
+/** What a person has typed of a swap that is not in the job yet. */
+export type SwapTyped = {
+  readonly roomId: string
+  readonly wallId: string
+  readonly hasOld: boolean
+  readonly oldName: string
+  readonly oldWidth: string
+  readonly oldHeight: string
+  readonly leftX: string
+  readonly rightX: string
+  readonly size: string
+  readonly from: 'floor' | 'wall'
+}
+
+export type TextField = 'oldName' | 'oldWidth' | 'oldHeight' | 'leftX' | 'rightX'
+
+/** Starts in the first room that has no swap yet. */
+export function startTyped(job: Job): SwapTyped {
+  const room =
+    job.rooms.find(({ roomId }) => !job.swaps.some((swap) => swap.roomId === roomId)) ?? job.rooms[0]
+  return {
+    roomId: room?.roomId ?? '',
+    wallId: room?.walls[0]?.wallId ?? '',
+    hasOld: true,
+    oldName: 'Old radiator',
+    oldWidth: '',
+    oldHeight: '',
+    leftX: '',
+    rightX: '',
+    size: '15',
+    from: 'floor',
+  }
+}
+
+/** What must be put right before the swap can go into the job, field by field. */
+export function wrongIn(typed: SwapTyped): Partial<Record<TextField, string>> {
+  const size = (text: string, what: string) => {
+    const value = typedNumber(text)
+    const right = typeof value === 'number' && value > 0 && value <= 20_000
+    return right ? undefined : `${what} must be a number of millimetres, more than 0 and at most 20000.`
+  }
+  const named = typed.oldName.trim() === '' ? 'Say what hangs there now.' : undefined
+  const all = {
+    ...(typed.hasOld
+      ? {
+          oldName: named,
+          oldWidth: size(typed.oldWidth, 'Its width'),
+          oldHeight: size(typed.oldHeight, 'Its height'),
+        }
+      : {}),
+    leftX: size(typed.leftX, 'The place of the left pipe'),
+    rightX: size(typed.rightX, 'The place of the right pipe'),
+  }
+  return Object.fromEntries(Object.entries(all).filter(([, says]) => says !== undefined))
+}
+
+/** Where the emitter is to hang, as far as it is known. */
+export function placeOf(typed: SwapTyped): Place {
+  return { roomId: typed.roomId, wallId: typed.wallId, pipes: pipesOf(typed) }
+}
+
+export function swapAskedOf(typed: SwapTyped, emitter: Emitter): SwapAsked {
+  const { roomId, wallId, hasOld, oldName, oldWidth, oldHeight } = typed
+  const existing = hasOld ? { name: oldName, widthMm: Number(oldWidth), heightMm: Number(oldHeight) } : null
+  return { roomId, wallId, emitterId: emitter.itemId, pipes: pipesOf(typed), existing }
+}
+
+const sizes: Readonly<Record<string, PipeSizeMm>> = { '8': 8, '10': 10, '15': 15, '22': 22 }
+
+function pipesOf({ leftX, rightX, size, from }: SwapTyped): readonly Pipe[] {
+  const rest = { from, outsideMm: sizes[size] ?? 15, material: 'copper' } as const
+  return (
+    [
+      ['left', leftX],
+      ['right', rightX],
+    ] as const
+  ).flatMap(([side, text]) => {
+    const xMm = typedNumber(text)
+    return typeof xMm === 'number' ? [newPipe(side, xMm, rest)] : []
+  })
+}

@@ -1,0 +1,35 @@
+import { jobFileFormat } from '../../../src-main/domain/job.ts'
+import type { Job } from '../../../src-main/domain/job.ts'
+
+/** A name for a job that no other has. */
+export function newJobId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(6))
+  return `job-${[...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`
+}
+
+/**
+ * A job with nothing surveyed yet. The temperatures are where a person starts from, to be put right on site: outside
+ * -3 °C and a 60/50 °C system (practice, no published source).
+ */
+export function newJob(named: {
+  readonly title: string
+  readonly customer: string
+  readonly today: string
+}): Job {
+  return {
+    format: jobFileFormat,
+    version: 1,
+    jobId: newJobId(),
+    title: named.title,
+    createdOn: named.today,
+    customer: { name: named.customer, addressLines: [] },
+    site: { addressLines: [] },
+    survey: {
+      surveyedOn: named.today,
+      outsideC: -3,
+      system: { flowC: 60, returnC: 50, kind: 'sealed', drain: 'wholeSystem', flush: false },
+    },
+    rooms: [],
+    swaps: [],
+  }
+}

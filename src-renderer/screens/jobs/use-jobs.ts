@@ -1,0 +1,76 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query'
+import { useLocation } from 'wouter'
+import type { AnswerOf, InputOf } from '../../../src-main/contract/requests.ts'
+import type { Job } from '../../../src-main/domain/job.ts'
+import { call, Refusal } from '../../bridge/call.ts'
+import { useAsk } from '../../bridge/use-ask.ts'
+import { newJob, newJobId } from './new-job.ts'
+
+export type JobRow = AnswerOf<'job.list'>['jobs'][number]
+
+/** The jobs there are, and everything that can be done with the list. */
+export function useJobs() {
+  const queries = useQueryClient()
+  const [, navigate] = useLocation()
+  const asked = useAsk('job.list', {})
+  const refresh = () => queries.invalidateQueries({ queryKey: ['job.list'] })
+  const opened = async (jobId: string) => {
+    await refresh()
+    navigate(`/job/${jobId}/survey`)
+  }
+  const start = useMutation({
+    mutationFn: async (named: { readonly title: string; readonly customer: string }) => {
+      const { today } = await call('app.about', {})
+      return call('job.save', { job: newJob({ ...named, today }) })
+    },
+    onSuccess: ({ jobId }) => opened(jobId),
+  })
+  const sample = useMutation({
+    mutationFn: async () => {
+      const { job } = await call('job.sample', {})
+      return call('job.save', { job: { ...job, jobId: newJobId() } })
+    },
+    onSuccess: ({ jobId }) => opened(jobId),
+  })
+  const remove = useMutation({
+    mutationFn: (jobId: string) => call('job.remove', { jobId }),
+    onSuccess: refresh,
+  })
+  const bringIn = useMutation({
+    mutationFn: async ({ file, replace }: { readonly file: File; readonly replace: boolean }) =>
+      call('job.import', importInput(await file.text(), replace)),
+    onSuccess: ({ jobId }) => {
+      queries.removeQueries({ queryKey: ['job.read', { jobId }] })
+      return opened(jobId)
+    },
+  })
+  return { asked, start, sample, remove, bringIn, refresh }
+}
+
+/** A job file as `job.import` takes it; what is in it is for the desk to judge. */
+function importInput(text: string, replace: boolean): InputOf<'job.import'> {
+  return { job: parsed(text) as Job, ...(replace ? { replace } : {}) }
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''))
+  } catch {
+    throw new Refusal([
+      {
+        code: 'invalid',
+        message: 'This file is no job file: it does not hold JSON.',
+        next: 'Choose a file that was written by Tailpiece or by another program to its job schema (*.job.json).',
+      },
+    ])
+  }
+}
+
+/** The jobs whose title, customer or place hold every word. */
+export function matching(jobs: readonly JobRow[], text: string): readonly JobRow[] {
+  const words = text.toLocaleLowerCase('en-GB').split(/\s+/).filter(Boolean)
+  return jobs.filter((job) => {
+    const all = `${job.title} ${job.customerName} ${job.place}`.toLocaleLowerCase('en-GB')
+    return words.every((word) => all.includes(word))
+  })
+}

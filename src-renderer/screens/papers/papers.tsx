@@ -1,0 +1,132 @@
+import { Button } from '@mantine/core'
+import { useState } from 'react'
+import { Link } from 'wouter'
+import { problemsOf } from '../../bridge/call.ts'
+import { useAsk } from '../../bridge/use-ask.ts'
+import { useOpenJob } from '../../draft/use-draft.ts'
+import { useGoToField } from '../../draft/go-to-field.ts'
+import { Card, Row } from '../../parts/card.tsx'
+import { Notice, Nothing, ProblemList } from '../../parts/notice.tsx'
+import styles from './papers.module.css'
+import { usePaper } from './use-papers.ts'
+import type { Paper, PaperKind } from './use-papers.ts'
+
+const papers = [
+  {
+    kind: 'quote.pdf',
+    title: 'The quote',
+    says: 'For the customer: scope, price, terms. Cost and margin are not in it.',
+    button: 'Make the quote PDF',
+  },
+  {
+    kind: 'pickList.pdf',
+    title: 'The pick list',
+    says: 'For the van: what to buy where, what to take, how to cut the pipe.',
+    button: 'Make the pick list PDF',
+  },
+  {
+    kind: 'setOut.pdf',
+    title: 'The set-out sheet',
+    says: 'For the wall: one page a swap, where to drill and how deep.',
+    button: 'Make the set-out PDF',
+  },
+] as const satisfies readonly {
+  readonly kind: PaperKind
+  readonly title: string
+  readonly says: string
+  readonly button: string
+}[]
+
+type Kind = (typeof papers)[number]
+
+/** The papers that go out: quote, pick list, set-out sheet. */
+export function PapersScreen() {
+  const { job } = useOpenJob()
+  const [shown, setShown] = useState<Paper | null>(null)
+  if (job.swaps.length === 0) {
+    return (
+      <Nothing title="No papers yet">
+        <p>They are made from swaps: one emitter for another on one wall.</p>
+        <Button component={Link} href={`/job/${job.jobId}/survey/add-swap`}>
+          Add a swap
+        </Button>
+      </Nothing>
+    )
+  }
+  return (
+    <>
+      <div className={styles.top}>
+        {papers.map((paper) => (
+          <PaperCard key={paper.kind} paper={paper} show={setShown} />
+        ))}
+      </div>
+      {shown === null ? null : <Viewer paper={shown} />}
+    </>
+  )
+}
+
+function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (paper: Paper | null) => void }) {
+  const { job } = useOpenJob()
+  const make = usePaper(paper.kind, job)
+  const firm = useAsk('firm.read', {})
+  const goTo = useGoToField(job)
+  const wantsFirm = paper.kind === 'quote.pdf' && job.firm === undefined && firm.data?.firm === null
+  const problems = problemsOf(make.error)
+  return (
+    <Card title={paper.title}>
+      <div className={styles.paper}>
+        <p>{paper.says}</p>
+        {wantsFirm ? (
+          <Notice tone="warn" title="Who is the quote from?">
+            <p>Your firm’s name and address stand at its head.</p>
+            <Button mt="sm" component={Link} href={`/firm/${job.jobId}`}>
+              Give your firm’s details
+            </Button>
+          </Notice>
+        ) : (
+          <Button loading={make.isPending} onClick={() => make.mutate(undefined, { onSuccess: show })}>
+            {paper.button}
+          </Button>
+        )}
+        {problems.length === 0 ? null : <ProblemList title="Not made" problems={problems} goTo={goTo} />}
+        {make.data === undefined ? null : <SaveLine paper={make.data} show={show} />}
+      </div>
+    </Card>
+  )
+}
+
+function SaveLine({ paper, show }: { readonly paper: Paper; readonly show: (paper: Paper) => void }) {
+  return (
+    <div role="status">
+      <Row>
+        <span>
+          {paper.pages === 1 ? '1 page' : `${paper.pages} pages`}, {paper.kilobytes} kB
+        </span>
+        <a className={styles.save} href={paper.url} download={paper.name}>
+          Save a copy
+        </a>
+        <Button variant="default" onClick={() => show(paper)}>
+          Look at it
+        </Button>
+      </Row>
+    </div>
+  )
+}
+
+function Viewer({ paper }: { readonly paper: Paper }) {
+  return (
+    <div className={styles.shown}>
+      <Card
+        title={paper.name}
+        says={<span className={styles.where}>Kept at {paper.path}</span>}
+        aside={
+          <a className={styles.save} href={paper.url} download={paper.name}>
+            Save a copy of this one
+          </a>
+        }
+      >
+        <iframe className={styles.viewer} src={paper.url} title={`${paper.name}, to look at`} />
+      </Card>
+    </div>
+  )
+}

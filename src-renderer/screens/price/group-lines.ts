@@ -1,0 +1,36 @@
+import type { Job } from '../../../src-main/domain/job.ts'
+import type { QuoteLine } from '../../../src-main/domain/quote.ts'
+
+export type LineGroup = {
+  readonly key: string
+  readonly title: string
+  readonly lines: readonly QuoteLine[]
+  readonly netPence: number
+}
+
+/** The lines by room, in the job's order, then those for several rooms, then what the whole job needs once. */
+export function groupLines(
+  job: Pick<Job, 'rooms' | 'swaps'>,
+  lines: readonly QuoteLine[],
+): readonly LineGroup[] {
+  const roomOf = new Map(job.swaps.map(({ swapId, roomId }) => [swapId, roomId]))
+  const keyOf = (line: QuoteLine) => {
+    const rooms = new Set(line.swapIds.map((swapId) => roomOf.get(swapId)))
+    if (line.shared || rooms.size === 0) return onceKey
+    return rooms.size === 1 ? `room:${[...rooms][0]}` : severalKey
+  }
+  const places = [
+    ...job.rooms.map(({ roomId, name }) => ({ key: `room:${roomId}`, title: name })),
+    { key: severalKey, title: 'For more than one room' },
+    { key: onceKey, title: 'Once for the whole job' },
+  ]
+  return places
+    .map((place) => {
+      const here = lines.filter((line) => keyOf(line) === place.key)
+      return { ...place, lines: here, netPence: here.reduce((sum, line) => sum + line.netPence, 0) }
+    })
+    .filter((group) => group.lines.length > 0)
+}
+
+const severalKey = 'several'
+const onceKey = 'once'
