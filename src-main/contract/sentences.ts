@@ -120,6 +120,7 @@ function sentence(issue: Issue, path: Path, input: unknown): string {
         ? `${subject} is missing; give ${kindInWords(issue.expected)}.`
         : `${subject} must be ${kindInWords(issue.expected)}, not ${shown(found)}.`
     case 'too_small':
+      if (issue.origin === 'string') return `${subject} must be filled in.`
       return `${subject} must be ${bound(issue.origin, { end: 'least', limit: issue.minimum, open: issue.inclusive === false })}${was(found)}.`
     case 'too_big':
       return `${subject} must be ${bound(issue.origin, { end: 'most', limit: issue.maximum, open: issue.inclusive === false })}${was(found)}.`
@@ -159,7 +160,7 @@ function kindInWords(expected: string): string {
 type Limit = { readonly end: 'least' | 'most'; readonly limit: number | bigint; readonly open: boolean }
 
 function bound(origin: string, { end, limit, open }: Limit): string {
-  if (origin === 'string') return end === 'least' ? 'filled in' : `no longer than ${limit} characters`
+  if (origin === 'string') return `no longer than ${limit} characters`
   if (origin === 'array') return `a list of at ${end} ${limit}`
   if (open) return end === 'least' ? `more than ${limit}` : `less than ${limit}`
   return `at ${end} ${limit}`

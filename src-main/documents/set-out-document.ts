@@ -1,8 +1,8 @@
-import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
+import type { Content, Node, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
 import { dayInWords } from './days.ts'
 import { bareMm } from './in-words.ts'
 import { paper, plain, tickBox, typeface } from './look.ts'
-import type { SetOutSheetView, SetOutView } from './set-out-view.ts'
+import type { SetOutSheetView, SetOutSheetWords, SetOutView } from './set-out-view.ts'
 
 const ptPerMm = 72 / 25.4
 const marginPt = 40
@@ -10,10 +10,9 @@ const widthPt = 595.28 - 2 * marginPt
 const pageHeightPt = 841.89
 const topPt = 32
 const bottomPt = 44
-const holeRowPt = 20
-const linePt = 15.4
-
-type Words = Omit<SetOutSheetView, 'drawing'>
+/** A drawing lower than this could not be read; one higher than that would be larger than it need be. */
+const leastDrawingPt = 190
+const mostDrawingPt = 470
 
 /** The drawing is made for a smaller paper and printed so much larger: its figures then stand 11 points high. */
 const enlarged = 11 / (3.2 * ptPerMm)
@@ -28,49 +27,57 @@ export function setOutDocument(view: SetOutView): TDocumentDefinitions {
     fontSize: 11,
     sidePt: marginPt,
     colour: '#000000',
-    content: sheets.map((sheet, index) => sheetContent(sheet, { view, onNewPage: index > 0 })),
+    content: sheets.map((sheet, index) => sheetContent(sheet, { view, index })),
   })
   return { ...made, pageMargins: [marginPt, topPt, marginPt, bottomPt] }
 }
 
-/** The paper that a sheet's drawing is to be made for, in millimetres: as high as the sheet's words leave room for. */
-export function drawingPaper(sheet: Words): { widthMm: number; heightMm: number } {
+/** The paper that a drawing of some height is to be made for, in millimetres. */
+export function drawingPaper(heightPt: number): { widthMm: number; heightMm: number } {
+  return { widthMm: widthPt / ptPerMm / enlarged, heightMm: heightPt / ptPerMm / enlarged }
+}
+
+type BeforeDrawing = Omit<SetOutView, 'sheets'> & { readonly sheets: readonly SetOutSheetWords[] }
+
+/**
+ * The document with an empty place for each drawing, and what its layout tells: once it is printed, `heightsPt` says how high
+ * each sheet's drawing may be for the sheet to fill one page.
+ */
+export function setOutWithoutDrawings(view: BeforeDrawing) {
+  const blank = { svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"></svg>', heightPt: 10 }
+  const ends = new Map<string, { readonly page: number; readonly topPt: number }>()
+  const definition = setOutDocument({
+    ...view,
+    sheets: view.sheets.map((sheet) => ({ ...sheet, drawing: blank })),
+  })
+  const heightPt = (index: number) => {
+    const end = ends.get(endOf(index))
+    if (end === undefined) throw new Error('The set-out was not laid out')
+    const before = index === 0 ? 0 : (ends.get(endOf(index - 1))?.page ?? 0)
+    const left = end.page === before + 1 ? pageHeightPt - bottomPt - end.topPt - 6 : 0
+    return Math.min(mostDrawingPt, Math.max(leastDrawingPt, blank.heightPt + left))
+  }
   return {
-    widthMm: widthPt / ptPerMm / enlarged,
-    heightMm: drawingHeightPt(sheet) / ptPerMm / enlarged,
+    definition: {
+      ...definition,
+      pageBreakBefore: ({ id, startPosition }: Node) => {
+        if (id !== undefined) ends.set(id, { page: startPosition.pageNumber, topPt: startPosition.top })
+        return false
+      },
+    },
+    heightsPt: () => view.sheets.map((_, index) => heightPt(index)),
   }
 }
 
-/**
- * Height of a page's text area, less what the words take: lines are counted from the signs that go on one, a little few.
- * Never too small to read.
- */
-function drawingHeightPt(sheet: Words): number {
-  const beside = linesOf(besideTexts(sheet), 26) * linePt + besideTexts(sheet).length * 3
-  const holes = Math.max(holeRowPt * sheet.holes.length + 30, beside)
-  const title = linesOf([titleOf(sheet)], 60) * 19.5 + 42
-  const warnings = sheet.warnings.length === 0 ? 0 : linesOf([sheet.warnings.join(' ')], 76) * linePt + 13
-  const [left, right] = halves(sheet.cautions)
-  const care = left.length === 0 ? 0 : 23 + Math.max(linesOf(left, 38), linesOf(right, 38)) * linePt
-  const steps = 23 + linesOf(sheet.steps, 78) * linePt
-  const rest = pageHeightPt - topPt - bottomPt - title - warnings - holes - steps - care - 10
-  return Math.min(430, Math.max(190, rest))
+function endOf(index: number): string {
+  return `end-of-sheet-${index}`
 }
 
-function linesOf(texts: readonly string[], signs: number): number {
-  return texts.reduce((sum, text) => sum + Math.ceil((text.length + 1) / signs), 0)
-}
+type Place = { readonly view: SetOutView; readonly index: number }
 
-function halves(texts: readonly string[]): readonly [readonly string[], readonly string[]] {
-  const half = Math.ceil(texts.length / 2)
-  return [texts.slice(0, half), texts.slice(half)]
-}
-
-type Place = { readonly view: SetOutView; readonly onNewPage: boolean }
-
-function sheetContent(sheet: SetOutSheetView, { view, onNewPage }: Place): Content {
+function sheetContent(sheet: SetOutSheetView, { view, index }: Place): Content {
   return {
-    ...(onNewPage ? { pageBreak: 'before' as const } : {}),
+    ...(index > 0 ? { pageBreak: 'before' as const } : {}),
     stack: [
       { text: titleOf(sheet), fontSize: 14.5, bold: true, lineHeight: 1.1 },
       {
@@ -79,9 +86,9 @@ function sheetContent(sheet: SetOutSheetView, { view, onNewPage }: Place): Conte
       },
       ...boxed('Stop and look', sheet.warnings),
       {
-        svg: sheet.drawing,
+        svg: sheet.drawing.svg,
         width: widthPt,
-        height: drawingHeightPt(sheet),
+        height: sheet.drawing.heightPt,
         font: typeface,
         alignment: 'center',
       },
@@ -95,11 +102,12 @@ function sheetContent(sheet: SetOutSheetView, { view, onNewPage }: Place): Conte
       },
       ...numbered('Order of work', sheet.steps),
       ...inTwo('Take care', sheet.cautions),
+      { text: ' ', id: endOf(index), fontSize: 1, lineHeight: 1 },
     ],
   }
 }
 
-function titleOf({ roomName, emitterName }: Words): string {
+function titleOf({ roomName, emitterName }: SetOutSheetWords): string {
   return `${roomName}: ${emitterName}`
 }
 
@@ -153,10 +161,6 @@ function besidePairs({ fixing, pipes }: Beside): readonly (readonly [label: stri
   ]
 }
 
-function besideTexts(sheet: Beside): readonly string[] {
-  return besidePairs(sheet).map(([label, says]) => `${label}: ${says}`)
-}
-
 function besideHoles(sheet: Beside): Content[] {
   return besidePairs(sheet).map(([label, says]) => ({
     text: [{ text: `${label}: `, bold: true }, says],
@@ -194,10 +198,10 @@ function numbered(title: string, sentences: readonly string[]): Content[] {
 
 function inTwo(title: string, sentences: readonly string[]): Content[] {
   if (sentences.length === 0) return []
-  const [left, right] = halves(sentences)
+  const half = Math.ceil(sentences.length / 2)
   const column = (some: readonly string[]): Content => ({ ul: [...some], lineHeight: 1.15 })
   return [
     { text: title, bold: true, margin: [0, 5, 0, 1] },
-    { columns: [column(left), column(right)], columnGap: 18 },
+    { columns: [column(sentences.slice(0, half)), column(sentences.slice(half))], columnGap: 18 },
   ]
 }

@@ -27,9 +27,11 @@ export type SetOutSheetView = {
   readonly steps: readonly string[]
   readonly warnings: readonly string[]
   readonly cautions: readonly string[]
-  /** The drawing as SVG, made for the paper size that `drawingPaper` names. */
-  readonly drawing: string
+  /** The drawing as SVG, made for the paper that `drawingPaper` names, and its height on the page. */
+  readonly drawing: { readonly svg: string; readonly heightPt: number }
 }
+
+export type SetOutSheetWords = Omit<SetOutSheetView, 'drawing'>
 
 export type SetOutView = {
   readonly reference: string
@@ -55,7 +57,7 @@ export type SheetMaterial = {
 }
 
 /** A sheet but for its drawing, which is made to fit the room that the words leave. */
-export function setOutSheet(from: SheetMaterial): Omit<SetOutSheetView, 'drawing'> {
+export function setOutSheet(from: SheetMaterial): SetOutSheetWords {
   const { swap, room, wall, emitter, setOut, clashes } = from
   const { load, name, needsBoard } = setOut.fixing
   return {

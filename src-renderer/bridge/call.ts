@@ -1,7 +1,11 @@
 import type { AnswerOf, InputOf, RequestName } from '../../src-main/contract/requests.ts'
 import type { Outcome, Problem } from '../../src-main/domain/outcome.ts'
 
-type Bridge = { readonly call: (name: string, input: unknown) => Promise<unknown> }
+type Bridge = {
+  readonly call: (name: string, input: unknown) => Promise<unknown>
+  /** Hears what the shell tells the window, until the answer is called. */
+  readonly on: (what: 'closing', listener: () => void) => () => void
+}
 
 declare global {
   interface Window {
@@ -45,12 +49,17 @@ async function through<T>(name: string, input: unknown): Promise<Outcome<T>> {
   }
 }
 
+/** A browser lets a body up to this size go out after its page has closed. */
+const keptAliveBytes = 60_000
+
 async function post(name: string, input: unknown): Promise<unknown> {
+  const body = JSON.stringify(input)
   const response = await fetch(`/call/${name}`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(input),
+    body,
     credentials: 'same-origin',
+    keepalive: new Blob([body]).size < keptAliveBytes,
   })
   return response.json()
 }

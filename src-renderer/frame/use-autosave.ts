@@ -38,8 +38,10 @@ export function useAutosave(now: Job, settled: Job): Saved {
       if (newest.current !== handled.current) saver.current(newest.current)
     }
     window.addEventListener('pagehide', leave)
+    const deaf = window.tailpiece?.on('closing', leave)
     return () => {
       window.removeEventListener('pagehide', leave)
+      deaf?.()
       leave()
     }
   }, [])

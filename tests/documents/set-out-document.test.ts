@@ -1,8 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { printPdf } from '../../src-main/desk/papers/print-pdf.ts'
-import { drawingPaper, setOutDocument } from '../../src-main/documents/set-out-document.ts'
+import {
+  drawingPaper,
+  setOutDocument,
+  setOutWithoutDrawings,
+} from '../../src-main/documents/set-out-document.ts'
 import { setOutSheet } from '../../src-main/documents/set-out-view.ts'
-import type { SetOutSheetView, SetOutView, SheetMaterial } from '../../src-main/documents/set-out-view.ts'
+import type {
+  SetOutSheetView,
+  SetOutSheetWords,
+  SheetMaterial,
+} from '../../src-main/documents/set-out-view.ts'
 import { bedroomJob } from '../job-for-tests.ts'
 import { quoteOf, testEmitter, testLines, testSetOut } from './material-for-tests.ts'
 import { readPdf } from './read-pdf.ts'
@@ -18,33 +26,46 @@ function material(changes: Partial<SheetMaterial> = {}): SheetMaterial {
   return { ...given, jobCautions: quoteOf(testLines).cautions, ...changes }
 }
 
-/** A drawing as wide and high as the sheet has room for, with one word in it. */
-function drawn(sheet: Omit<SetOutSheetView, 'drawing'>): SetOutSheetView {
-  const { widthMm, heightMm } = drawingPaper(sheet)
-  const drawing = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthMm} ${heightMm}"><rect x="0" y="0" width="${widthMm}" height="${heightMm}" fill="none" stroke="#000"/><text x="10" y="20" font-size="3.2" font-family="Inter">drawing-word</text></svg>`
-  return { ...sheet, drawing }
+/** A drawing that fills its place, with one word in it. */
+function drawn(sheet: SetOutSheetWords, heightPt: number): SetOutSheetView {
+  const { widthMm, heightMm } = drawingPaper(heightPt)
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${widthMm} ${heightMm}"><rect x="0" y="0" width="${widthMm}" height="${heightMm}" fill="none" stroke="#000"/><text x="10" y="20" font-size="3.2" font-family="Inter">drawing-word</text></svg>`
+  return { ...sheet, drawing: { svg, heightPt } }
 }
 
-function viewOf(sheets: readonly SetOutSheetView[]): SetOutView {
-  const names = { reference: 'TEST-7', madeOn: '2026-03-02', firmName: 'Test Heating' }
-  return { ...names, customerName: 'Test Customer', siteLines: ['1 Example Row', 'Sampleton'], sheets }
+const createdOn = '2026-03-02'
+const head = {
+  reference: 'TEST-7',
+  madeOn: createdOn,
+  firmName: 'Test Heating',
+  customerName: 'Test Customer',
+  siteLines: ['1 Example Row', 'Sampleton'],
 }
 
-async function read(...sheets: readonly SetOutSheetView[]) {
-  const { bytes } = await printPdf(setOutDocument(viewOf(sheets)), { createdOn: '2026-03-02' })
-  return readPdf(bytes)
+async function print(...sheets: readonly SetOutSheetWords[]) {
+  const blank = setOutWithoutDrawings({ ...head, sheets })
+  await printPdf(blank.definition, { createdOn })
+  const heights = blank.heightsPt()
+  const whole = sheets.map((sheet, index) => drawn(sheet, heights[index] ?? 0))
+  const { bytes } = await printPdf(setOutDocument({ ...head, sheets: whole }), { createdOn })
+  return { bytes, heights }
+}
+
+async function read(...sheets: readonly SetOutSheetWords[]) {
+  const { bytes, heights } = await print(...sheets)
+  return { ...(await readPdf(bytes)), heights }
 }
 
 describe('the set-out sheet', { timeout: 60_000 }, () => {
   it('has every hole with its distances, bit and depth', async () => {
-    const { text } = await read(drawn(setOutSheet(material())))
+    const { text } = await read(setOutSheet(material()))
     expect(text).toMatch(/A1 350 left 690 1200 8 60/)
     expect(text).toMatch(/B1 350 right 690 1900 8 60/)
     expect(text).toContain('drawing-word')
   })
 
   it('says plug and screw, what each pipe needs, and the order of work', async () => {
-    const { told: flat } = await read(drawn(setOutSheet(material())))
+    const { told: flat } = await read(setOutSheet(material()))
     expect(flat).toContain('Carries 40% of what it may.')
     expect(flat).toMatch(/The valve is 12 mm to the left/)
     const sheet = setOutSheet(material())
@@ -61,9 +82,7 @@ describe('the set-out sheet', { timeout: 60_000 }, () => {
   it('warns in words when the fixing does not hold or the emitter does not fit', async () => {
     const fixing = { ...testSetOut.fixing, load: { ...testSetOut.fixing.load, holds: false, pullUse: 1.31 } }
     const clashes = ['The emitter comes 40 mm into the window.']
-    const { told: flat } = await read(
-      drawn(setOutSheet(material({ setOut: { ...testSetOut, fixing }, clashes }))),
-    )
+    const { told: flat } = await read(setOutSheet(material({ setOut: { ...testSetOut, fixing }, clashes })))
     expect(flat).toContain('Does not hold: 131% of what it may carry.')
     expect(flat).toContain('Stop and look. The emitter comes 40 mm into the window.')
   })
@@ -83,10 +102,13 @@ describe('the set-out sheet', { timeout: 60_000 }, () => {
     const long =
       'Holes A1, A2, B1 and B2 miss the studs and are held by the board alone, so mind the load on them.'
     const sheets = [2, 4, 6, 8, 12].map((count) =>
-      drawn(setOutSheet(material({ setOut: { ...testSetOut, holes: holes(count), warnings: [long] } }))),
+      setOutSheet(material({ setOut: { ...testSetOut, holes: holes(count), warnings: [long] } })),
     )
-    const { pages } = await read(...sheets)
+    const { pages, heights } = await read(...sheets)
     expect(pages).toHaveLength(5)
+    expect(heights.toSorted((a, b) => b - a)).toEqual(heights)
+    // With few holes the drawing takes a third of the page or more.
+    expect(heights[0]).toBeGreaterThan(842 / 3)
     for (const [index, count] of [2, 4, 6, 8, 12].entries()) {
       expect(pages[index]?.filter((row) => /^H\d+ 240 (left|right)/.test(row))).toHaveLength(count)
     }
@@ -96,15 +118,13 @@ describe('the set-out sheet', { timeout: 60_000 }, () => {
     const [hole] = testSetOut.holes
     if (hole === undefined) throw new Error('The test set-out has holes')
     const holes = Array.from({ length: 40 }, (_, index) => ({ ...hole, id: `H${index}.` }))
-    const { text } = await read(drawn(setOutSheet(material({ setOut: { ...testSetOut, holes } }))))
+    const { text } = await read(setOutSheet(material({ setOut: { ...testSetOut, holes } })))
     for (const { id } of holes) expect(text).toContain(id)
   })
 
   it('prints nothing smaller than 10 points, its figures at 11 or more', async () => {
     const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs')
-    const { bytes } = await printPdf(setOutDocument(viewOf([drawn(setOutSheet(material()))])), {
-      createdOn: '2026-03-02',
-    })
+    const { bytes } = await print(setOutSheet(material()))
     const loading = getDocument({ data: new Uint8Array(bytes), verbosity: 0 })
     const content = await (await (await loading.promise).getPage(1)).getTextContent()
     await loading.destroy()

@@ -1,6 +1,6 @@
 import { spawn, spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
-import { readFile, writeFile } from 'node:fs/promises'
+import { cp, readFile, symlink, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { text } from 'node:stream/consumers'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -13,10 +13,47 @@ beforeAll(async () => {
 })
 afterAll(() => removeFolder(folder))
 
+const copied = [
+  'src-main',
+  'src-renderer',
+  'migrations',
+  'resources',
+  'out',
+  'electron.vite.config.ts',
+  'package.json',
+  'package-lock.json',
+  'tsconfig.json',
+]
+
+/** A copy of the program to change, with the packages of this one. */
+async function copyOfAll(): Promise<string> {
+  const copy = join(folder, 'copy')
+  for (const name of copied) {
+    await cp(join(top, name), join(copy, name), { recursive: true, preserveTimestamps: true })
+  }
+  await symlink(join(top, 'node_modules'), join(copy, 'node_modules'), 'junction')
+  return copy
+}
+
 describe('Getting ready', () => {
-  it('says nothing when nothing changed, and never anything on standard output', () => {
-    const done = spawnSync(process.execPath, [join(launch, 'prepare.mjs')], { encoding: 'utf8' })
-    expect(done).toMatchObject({ status: 0, stdout: '', stderr: '' })
+  it('builds when a source changed and only then, and never says anything on standard output', async () => {
+    const copy = await copyOfAll()
+    const prepare = () =>
+      spawnSync(process.execPath, [join(copy, 'src-main/shell/launch/prepare.mjs')], { encoding: 'utf8' })
+    expect(prepare()).toMatchObject({ status: 0, stdout: '' })
+    expect(prepare()).toMatchObject({ status: 0, stdout: '', stderr: '' })
+    const source = join(copy, 'src-main/shell/host/host.ts')
+    const before = await readFile(source, 'utf8')
+    await writeFile(source, before.replace('It keeps running', 'Changed'))
+    expect(prepare()).toMatchObject({ status: 0, stdout: '', stderr: 'Building.\n' })
+    expect(await readFile(join(copy, 'out/main/host.js'), 'utf8')).toContain('Changed')
+    await writeFile(source, `${before}\nconst broken = (`)
+    const refused = prepare()
+    expect(refused).toMatchObject({ status: 1, stdout: '' })
+    expect(refused.stderr).toMatch(/^Building\.\nThe app could not be built; \S+build\.log says why\.\n$/)
+    expect(await readFile(join(copy, 'out/build.log'), 'utf8')).toContain('host.ts')
+    await writeFile(source, before)
+    expect(prepare()).toMatchObject({ status: 0, stdout: '', stderr: 'Building.\n' })
   })
 
   it('is done by one process at a time, also when the one before died over it', async () => {

@@ -17,7 +17,7 @@ function isText(path: string): boolean {
 
 /** Places of somebody's machine: a home folder, a work folder, a drive. Built from parts so that this file has none. */
 const machinePlaces = [
-  new RegExp(`${'/'}(home|Users|root|work)${'/'}[A-Za-z0-9._-]+`),
+  new RegExp(['', '(home|Users|root|work)', '[A-Za-z0-9._-]+'].join('/')),
   new RegExp(`\\b[A-Z]:\\\\{1,2}(Users|Documents|work)\\b`, 'i'),
 ]
 

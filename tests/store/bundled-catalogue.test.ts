@@ -52,10 +52,10 @@ describe('the catalogue that comes with the program', () => {
 
   it('is the same for the rules with no data folder as with one', async () => {
     const over = await withStore()
-    const sorted = <T>(things: readonly T[]) => things.map((thing) => JSON.stringify(thing)).sort()
+    const sorted = (things: readonly unknown[]) => things.map((thing) => JSON.stringify(thing)).sort()
     const [inMemory, inFile] = [await catalogueOf(without), await catalogueOf(over)]
     expect(sorted(inFile.items)).toEqual(sorted(inMemory.items))
-    const plain = <T extends object>(things: readonly T[]) =>
+    const plain = (things: readonly object[]) =>
       things.map((thing) => JSON.stringify(Object.entries(thing).toSorted())).toSorted()
     expect(plain(inFile.suppliers)).toEqual(plain(inMemory.suppliers))
     expect(plain(inFile.prices)).toEqual(plain(inMemory.prices))

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module'
 import { dirname, sep } from 'node:path'
+import type * as Pdfmake from 'pdfmake'
 import type { TDocumentDefinitions } from 'pdfmake/interfaces'
 import { typeface } from '../../documents/look.ts'
 
@@ -18,7 +19,7 @@ export function faceFile(face: keyof typeof faces): string {
   return createRequire(import.meta.url).resolve(`@expo-google-fonts/inter/${faces[face]}`)
 }
 
-let printerOnce: Promise<typeof import('pdfmake')> | undefined
+let printerOnce: Promise<typeof Pdfmake> | undefined
 
 /**
  * Prints a definition, which is used up by it. The same definition and day give the same bytes: the only dates in the file are
@@ -37,8 +38,8 @@ export async function printPdf(
   return { bytes: new Uint8Array(await made.getBuffer()), pages: count }
 }
 
-async function readyPrinter(): Promise<typeof import('pdfmake')> {
-  const { default: printer } = (await import('pdfmake')) as unknown as { default: typeof import('pdfmake') }
+async function readyPrinter(): Promise<typeof Pdfmake> {
+  const { default: printer } = (await import('pdfmake')) as unknown as { default: typeof Pdfmake }
   const folder = dirname(dirname(faceFile('normal'))) + sep
   printer.setFonts({
     [typeface]: {

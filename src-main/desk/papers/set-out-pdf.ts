@@ -1,7 +1,7 @@
-import type { UseCase } from '../desk.ts'
-import { drawingPaper, setOutDocument } from '../../documents/set-out-document.ts'
+import type { Desk, UseCase } from '../desk.ts'
+import { drawingPaper, setOutDocument, setOutWithoutDrawings } from '../../documents/set-out-document.ts'
 import { setOutSheet } from '../../documents/set-out-view.ts'
-import type { SetOutSheetView, SetOutView } from '../../documents/set-out-view.ts'
+import type { SetOutSheetWords } from '../../documents/set-out-view.ts'
 import { figure } from '../../domain/figures.ts'
 import { accept, refuse, under } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
@@ -11,6 +11,7 @@ import { wallDrawing } from '../../engine/wall/drawing.ts'
 import { fitWall } from '../../engine/wall/fit-wall.ts'
 import { shapeOf } from '../quoting/place-swaps.ts'
 import { printPdf } from './print-pdf.ts'
+import type { Printed } from './print-pdf.ts'
 import { printable } from './printable.ts'
 import { workForPaper } from './work-for-paper.ts'
 import type { PaperWork } from './work-for-paper.ts'
@@ -25,39 +26,62 @@ export const setOutPdf: UseCase<'setOut.pdf'> = async (input, desk) => {
     return refuse('invalid', 'This job has no swaps, so there is nothing to set out; add one.', 'job.swaps')
   }
   const where = { out: input.out, name: `set-out-${work.fileKey}` }
+  return printed(work, where, desk)
+}
+
+type Where = Parameters<typeof writePaper>[1]
+
+async function printed(work: PaperWork, where: Where, desk: Desk) {
   const place = paperPath(where, desk)
   if (!place.ok) return place
-  const sheets = sheetsOf(work)
-  if (!sheets.ok) return sheets
-  const view = await printable(viewOf(work, sheets.value))
-  if (!view.ok) return view
-  const printed = await printPdf(setOutDocument(view.value), { createdOn: work.quotedOn })
-  return writePaper(printed, where, desk)
+  const drafts = draftsOf(work)
+  if (!drafts.ok) return drafts
+  const pdf = await printSheets(work, drafts.value)
+  return pdf.ok ? writePaper(pdf.value, where, desk) : pdf
 }
 
-function viewOf({ job, firm, reference, quotedOn }: PaperWork, sheets: SetOutView['sheets']): SetOutView {
+/** A sheet's words, and its drawing once it is known how high it may be. */
+type Draft = { readonly words: SetOutSheetWords; readonly draw: (heightPt: number) => string }
+
+/** Lays the words out first, and then makes each drawing as large as they leave room for. */
+async function printSheets(work: PaperWork, drafts: readonly Draft[]): Promise<Outcome<Printed>> {
+  const createdOn = work.quotedOn
+  const words = await printable({ ...headOf(work), sheets: drafts.map((draft) => draft.words) })
+  if (!words.ok) return words
+  const blank = setOutWithoutDrawings(words.value)
+  await printPdf(blank.definition, { createdOn })
+  const heights = blank.heightsPt()
+  const drawings = await printable(drafts.map(({ draw }, index) => drawingOf(draw, heights[index])))
+  if (!drawings.ok) return drawings
+  const sheets = words.value.sheets.flatMap((sheet, index) => {
+    const drawing = drawings.value[index]
+    return drawing === undefined ? [] : [{ ...sheet, drawing }]
+  })
+  return accept(await printPdf(setOutDocument({ ...words.value, sheets }), { createdOn }))
+}
+
+function drawingOf(draw: Draft['draw'], heightPt: number | undefined) {
+  if (heightPt === undefined) throw new Error('A sheet was not laid out')
+  return { svg: draw(heightPt), heightPt }
+}
+
+function headOf({ job, firm, reference, quotedOn }: PaperWork) {
   const siteLines = job.site.addressLines.length > 0 ? job.site.addressLines : job.customer.addressLines
-  return {
-    reference,
-    madeOn: quotedOn,
-    firmName: firm?.name ?? '',
-    customerName: job.customer.name,
-    siteLines,
-    sheets,
-  }
+  const names = { firmName: firm?.name ?? '', customerName: job.customer.name }
+  return { ...names, reference, madeOn: quotedOn, siteLines }
 }
 
-function sheetsOf(work: PaperWork): Outcome<readonly SetOutSheetView[]> {
-  const sheets: SetOutSheetView[] = []
+function draftsOf(work: PaperWork): Outcome<readonly Draft[]> {
+  const drafts: Draft[] = []
   for (const [index, swap] of work.job.swaps.entries()) {
-    const sheet = sheetOf(work, swap)
-    if (!sheet.ok) return under(`job.swaps[${index}]`, sheet)
-    sheets.push(sheet.value)
+    const draft = draftOf(work, swap)
+    if (!draft.ok) return under(`job.swaps[${index}]`, draft)
+    drafts.push(draft.value)
   }
-  return accept(sheets)
+  return accept(drafts)
 }
 
-function sheetOf(work: PaperWork, swap: Swap): Outcome<SetOutSheetView> {
+function draftOf(work: PaperWork, swap: Swap): Outcome<Draft> {
   const { quote, figures } = work
   const room = work.job.rooms.find((one) => one.roomId === swap.roomId)
   const wall = room?.walls.find((one) => one.wallId === swap.wallId)
@@ -73,26 +97,15 @@ function sheetOf(work: PaperWork, swap: Swap): Outcome<SetOutSheetView> {
     figures,
   )
   if (!fit.ok) return fit
-  const sheet = setOutSheet({
-    swap,
-    room,
-    wall,
-    emitter,
-    setOut,
-    clashes: fit.value.clashes.map((clash) => clash.says),
-    jobCautions: quote.cautions,
-    onePersonKg: figure(figures, 'lift.onePersonKg'),
+  const { envelope, clashes } = fit.value
+  const onePersonKg = figure(figures, 'lift.onePersonKg')
+  const said = { clashes: clashes.map((clash) => clash.says), jobCautions: quote.cautions, onePersonKg }
+  const named = { ...emitter, name: nameOnDrawing(emitter) }
+  return accept({
+    words: setOutSheet({ swap, room, wall, emitter, setOut, ...said }),
+    draw: (heightPt) =>
+      wallDrawing({ wall, emitter: named, envelope, setOut, pipes, paper: drawingPaper(heightPt) }),
   })
-  const { envelope } = fit.value
-  const drawing = wallDrawing({
-    wall,
-    emitter: { ...emitter, name: nameOnDrawing(emitter) },
-    envelope,
-    setOut,
-    pipes,
-    paper: drawingPaper(sheet),
-  })
-  return accept({ ...sheet, drawing })
 }
 
 /** Short, because the sheet's title has the whole name and the drawing needs its room for figures. */

@@ -103,7 +103,7 @@ function whyBought(
 ): Derivation {
   const from = packs.map((pack) =>
     because(
-      `${pack.count} packs of ${pack.holds} at ${pack.packPence} pence, code ${pack.code}`,
+      `${pack.count} ${pack.count === 1 ? 'pack' : 'packs'} of ${pack.holds}${unitWords[wanted.unit]}, each ${poundsOf(pack.packPence)}, code ${pack.code}.`,
       pack.count * pack.packPence,
       {
         unit: 'pence',
@@ -118,6 +118,12 @@ function whyBought(
       given('Left over', leftover, wanted.unit),
     ],
   })
+}
+
+const unitWords: Readonly<Record<Unit, string>> = { each: '', m: ' m', m2: ' m²', ml: ' ml', L: ' L' }
+
+function poundsOf(pence: number): string {
+  return `£${Math.floor(pence / 100)}.${String(pence % 100).padStart(2, '0')}`
 }
 
 function roundTo(value: number): number {

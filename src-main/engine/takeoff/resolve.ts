@@ -91,6 +91,7 @@ export function needInWords(need: { readonly kind: MergedNeed['kind']; readonly 
 }
 
 function fieldInWords(field: string, value: WantedSpec[string]): string {
+  if (field === 'watts' && typeof value === 'number') return `${value} W`
   const millimetres = field.endsWith('Mm')
   const name = (millimetres ? field.slice(0, -2) : field).replace(
     /([A-Z])/g,

@@ -4,7 +4,8 @@ import { emitterOutput } from '../../../../src-main/engine/heat/emitter-output.t
 import { lowestFlow } from '../../../../src-main/engine/heat/lowest-flow.ts'
 import { answered, leavesOf, refused } from '../../../answered.ts'
 
-const emitters = [{ ratedW: 1000, exponent: 1.3 }]
+const emitter = { ratedW: 1000, exponent: 1.3 }
+const emitters = [emitter]
 const room = { roomC: 20, spreadK: 10, emitters }
 
 describe('the lowest flow temperature', () => {
@@ -50,7 +51,7 @@ describe('the lowest flow temperature', () => {
   })
 
   it('is the limit itself where only that is warm', () => {
-    const loadW = answered(emitterOutput({ ...emitters[0]!, flowC: 54.97, returnC: 44.97, roomC: 20 })).watts
+    const loadW = answered(emitterOutput({ ...emitter, flowC: 54.97, returnC: 44.97, roomC: 20 })).watts
     expect(answered(lowestFlow({ ...room, loadW, maxFlowC: 54.97 })).flowC).toBe(54.97)
   })
 
