@@ -1,5 +1,5 @@
-import { z } from 'zod'
 import { requests } from '../../contract/requests.ts'
+import { jsonSchemaOf } from '../../domain/json-schema.ts'
 
 /** Every request there is, with the JSON Schemas of what goes in and what comes out. */
 export function listRequests() {
@@ -9,8 +9,8 @@ export function listRequests() {
       doc,
       kind,
       needs,
-      input: z.toJSONSchema(input, { io: 'input' }),
-      output: z.toJSONSchema(output, { io: 'output' }),
+      input: jsonSchemaOf(input, 'input'),
+      output: jsonSchemaOf(output, 'output'),
     })),
   }
 }
