@@ -23,7 +23,11 @@ export function pickListDocument(view: PickListView): TDocumentDefinitions {
     content: [
       ...head(view),
       ...missingBlocks(view.missing),
-      ...section('To buy', [...nothing, ...view.suppliers.map(supplierTable)]),
+      ...section('To buy', [
+        ...nothing,
+        ...genericNote(view),
+        ...view.suppliers.map((supplier) => supplierTable(supplier, howGeneric(view) === 'some')),
+      ]),
       ...section('In the emitters’ boxes', view.boxes.map(boxBlock)),
       ...section('Pipe to cut', view.pipeCuts.flatMap(cutBlocks)),
       ...section('Tools', view.tools.length === 0 ? [] : [ticked(view.tools)]),
@@ -49,13 +53,34 @@ function head({ reference, madeOn, customerName, siteLines }: PickListView): Con
   ]
 }
 
+function howGeneric({ suppliers }: PickListView): 'none' | 'some' | 'all' {
+  const lines = suppliers.flatMap((supplier) => supplier.lines)
+  if (!lines.some((line) => line.generic)) return 'none'
+  return lines.every((line) => line.generic) ? 'all' : 'some'
+}
+
+/** Nobody shall order by an invented code. */
+function genericNote(view: PickListView): Content[] {
+  const how = howGeneric(view)
+  if (how === 'none') return []
+  const which = how === 'all' ? 'Every line here is' : 'Lines marked “generic” are'
+  const text = `${which} from the generic catalogue: match it to the supplier’s own item and code before you order.`
+  return [{ text, margin: [0, 0, 0, 6] }]
+}
+
 /** What nobody sells comes first, so that it is not forgotten. */
 function missingBlocks(missing: readonly string[]): Content[] {
   if (missing.length === 0) return []
   return section('Missing from this list: find these yourself', [ticked(missing)])
 }
 
-function supplierTable({ name, lines }: Supplier): Content {
+function nameOf({ name, massKg, generic }: Supplier['lines'][number], mark: boolean): string {
+  return [name, ...(massKg === undefined ? [] : [kg(massKg)]), ...(mark && generic ? ['generic'] : [])].join(
+    ', ',
+  )
+}
+
+function supplierTable({ name, lines }: Supplier, mark: boolean): Content {
   const right = { style: 'head', alignment: 'right' } as const
   const top: TableCell[] = [
     { text: name, style: 'subheading', colSpan: 3 },
@@ -68,7 +93,7 @@ function supplierTable({ name, lines }: Supplier): Content {
   const rows = lines.map((line): TableCell[] => [
     tickBox(),
     { text: breakable(line.code) },
-    { text: line.massKg === undefined ? line.name : `${line.name}, ${kg(line.massKg)}` },
+    { text: nameOf(line, mark) },
     { text: packs(line), style: 'amount', bold: true },
     { text: quantity(line.need, line.unit), style: 'amount' },
     { text: line.leftover > 0 ? quantity(line.leftover, line.unit) : 'none', style: 'amount' },

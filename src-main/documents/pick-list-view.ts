@@ -62,7 +62,7 @@ function boxesOf(job: Job, fromBox: PickList['fromBox']): PickListView['boxes'] 
 /** Each thing once, however many rules asked for it. */
 function addedUp(things: readonly BoxThing[]): readonly BoxThing[] {
   return [...Map.groupBy(things, (thing) => thing.name)].map(([name, same]) => ({
-    name: name.replace('oRing', 'O-ring'),
+    name,
     quantity: same.reduce((sum, thing) => sum + thing.quantity, 0),
   }))
 }

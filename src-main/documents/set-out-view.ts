@@ -76,10 +76,14 @@ export function setOutSheet(from: SheetMaterial): SetOutSheetWords {
     },
     pipes: setOut.pipeOffsets.map((pipe) => ({ label: pipeLabel(pipe.side), says: pipeWork(pipe) })),
     steps: orderOfWork({ swap, wall, setOut }),
-    warnings: [...clashes, ...setOut.warnings],
+    warnings: [...clashes, ...(emitter.generic ? [genericBrackets] : []), ...setOut.warnings],
     cautions: cautionsAtWall(from),
   }
 }
+
+/** A hole drilled by an invented bracket is a hole in the wrong place. */
+const genericBrackets =
+  'The brackets are generic: lay the emitter’s own against these marks before you drill.'
 
 /** Cautions for whoever stands at this wall with a drill, in a few words each; the pick list has them in full. */
 function cautionsAtWall(from: SheetMaterial): readonly string[] {

@@ -17,6 +17,7 @@ import {
 import { surveyedHeat } from './room-heat.ts'
 import { centreChoice, existingEmitter, pipe, wall } from './wall.ts'
 import { figureOverrides } from './figures.ts'
+import { pricing } from './pricing.ts'
 
 export const roomUse = z.enum([
   'bathroom',
@@ -48,6 +49,8 @@ export const room = record({
   /** The room holds the thermostat that runs the system, or its emitter is the system's bypass. */
   holdsThermostat: z.boolean().optional(),
   walls: list(wall, 12),
+  /** There is no room to stand close to the wall and work. */
+  tightAccess: z.boolean().optional(),
   note: note.optional(),
 })
 export type Room = z.infer<typeof room>
@@ -101,6 +104,8 @@ export const survey = record({
   /** Children, or people who would not pull back from a hot surface. */
   frailOrChildren: z.boolean().optional(),
   hotWork: z.boolean().optional(),
+  /** People live in the house while the work goes on. */
+  occupied: z.boolean().optional(),
   notes: note.optional(),
 })
 export type Survey = z.infer<typeof survey>
@@ -142,6 +147,7 @@ export const job = record({
   swaps: list(swap, 200),
   options: list(jobOption, 50).optional(),
   waivers: list(waiver, 200).optional(),
+  pricing: pricing.optional(),
   /** The firm's own figures in place of the defaults, for this job. */
   figures: figureOverrides.optional(),
 }).meta({ id: 'Job', title: 'Tailpiece job file' })

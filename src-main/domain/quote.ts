@@ -4,6 +4,7 @@ import { labourAnswer } from './labour.ts'
 import { key, line, list, pence, record } from './schema.ts'
 import { caution, tool, pipePiece } from './take-off.ts'
 import { unit } from './item.ts'
+import { roundingRule, taxRounding } from './pricing.ts'
 
 export const taxTotal = record({
   rateKey: key,
@@ -11,13 +12,21 @@ export const taxTotal = record({
   basisPoints: z.int(),
   netPence: pence,
   taxPence: pence,
+  /** Under reverse charge: the tax that the customer pays to the tax office. It is in no total. */
+  toAccountFor: record({ basisPoints: z.int(), pence }).optional(),
 })
+export type TaxTotal = z.infer<typeof taxTotal>
 
 export const totals = record({
   netPence: pence,
   taxes: list(taxTotal),
   grossPence: pence,
   depositPence: pence,
+  /** By document, halves up, when absent. */
+  rounding: taxRounding.optional(),
+  rule: roundingRule.optional(),
+  /** All tax that the customer accounts for by reverse charge; absent when there is none. */
+  reverseChargePence: pence.optional(),
 })
 export type Totals = z.infer<typeof totals>
 
@@ -30,6 +39,8 @@ export const quoteLine = record({
   unit: z.union([unit, z.enum(['min', 'km', 'sum'])]),
   netPence: pence,
   rateKey: key,
+  /** The line's own tax, where tax is rounded by line. */
+  taxPence: pence.optional(),
   shared: z.boolean(),
   swapIds: list(key),
   generic: z.boolean(),
@@ -42,6 +53,8 @@ export const quoteOption = record({
   name: line,
   netPence: pence,
   rateKey: key,
+  /** Tax that would be charged if it were chosen. */
+  taxPence: pence.optional(),
   chosen: z.boolean(),
 })
 
@@ -105,6 +118,7 @@ export const pickListLine = record({
   unit,
   need: z.number(),
   leftover: z.number(),
+  generic: z.boolean(),
   massKg: z.number().optional(),
 })
 

@@ -25,6 +25,7 @@ const pickList: PickList = {
           unit: 'each',
           need: 1,
           leftover: 0,
+          generic: true,
           massKg: 12.4,
         },
         {
@@ -36,6 +37,7 @@ const pickList: PickList = {
           unit: 'each',
           need: 14,
           leftover: 6,
+          generic: false,
         },
         {
           itemId: 'pipe',
@@ -46,13 +48,14 @@ const pickList: PickList = {
           unit: 'm',
           need: 3.5,
           leftover: 2.5,
+          generic: false,
         },
       ],
     },
   ],
   fromBox: [
-    { name: 'vent (sealing oRing)', quantity: 1, swapId: 'swap-1' },
-    { name: 'vent (sealing oRing)', quantity: 1, swapId: 'swap-1' },
+    { name: 'vent (O-ring)', quantity: 1, swapId: 'swap-1' },
+    { name: 'vent (O-ring)', quantity: 1, swapId: 'swap-1' },
   ],
   tools: [{ toolId: 'bit', name: 'Masonry bit, 8 mm', why }],
   pipeCuts: [
@@ -90,13 +93,15 @@ describe('the pick list on paper', { timeout: 60_000 }, () => {
     const { text } = await read(viewOf())
     expect(text).toContain('TR-0500-1200')
     expect(text).toContain('12.4 kg')
+    expect(text.replaceAll('\n', ' ')).toContain('Lines marked “generic” are from the generic catalogue')
+    expect(text.match(/, generic/g)).toHaveLength(1)
     expect(text).toMatch(/00126 Wall plug 8 × 50 mm 2 × 10 14 6/)
     expect(text).toMatch(/PI\/15 Copper pipe, 15 mm 2 × 3 m 3\.5 m 2\.5 m/)
   })
 
   it('has boxes, cuts, tools, what is missing, lifts and cautions', async () => {
     const flat = unbroken((await read(viewOf())).text)
-    expect(flat).toContain('Back bedroom: 2 × vent (sealing O-ring)')
+    expect(flat).toContain('Back bedroom: 2 × vent (O-ring)')
     expect(flat).toContain(
       'Length 1, PI/15: cut 1800 mm (left side), 1150 mm (right side). Left over: 46 mm.',
     )

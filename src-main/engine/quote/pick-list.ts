@@ -14,7 +14,7 @@ import type { PricedTakeOff } from '../takeoff/take-off.ts'
  * @param quote the quote, for its gaps
  * @param more the swaps and the firm's figures
  * @source practice, no published source
- * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], figures: { settings: { 'pipe.kerfMm': { value: 1 }, 'lift.onePersonKg': { value: 25 } } } }).missing // => ["No vent."]
+ * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [], lines: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], figures: { settings: { 'pipe.kerfMm': { value: 1 }, 'lift.onePersonKg': { value: 25 } } } }).missing // => ["No vent."]
  */
 export function buildPickList(
   parts: PricedTakeOff,
@@ -22,7 +22,7 @@ export function buildPickList(
   more: { readonly placed: readonly PlacedSwap[]; readonly figures: Figures },
 ): PickList {
   const { placed, figures } = more
-  const suppliers = supplierGroups(parts.purchases, placed)
+  const suppliers = supplierGroups(parts, placed)
   return {
     suppliers,
     fromBox: parts.boxUses.map((use) => ({
@@ -43,21 +43,26 @@ export function buildPickList(
   }
 }
 
-function supplierGroups(
-  purchases: readonly Purchase[],
-  placed: readonly PlacedSwap[],
-): PickList['suppliers'] {
-  const masses = new Map(placed.map(({ emitter }) => [emitter.itemId, emitter.dryKg]))
-  return [...Map.groupBy(purchases, (purchase) => purchase.supplierId)]
+function supplierGroups(parts: PricedTakeOff, placed: readonly PlacedSwap[]): PickList['suppliers'] {
+  const known: Known = {
+    masses: new Map(placed.map(({ emitter }) => [emitter.itemId, emitter.dryKg])),
+    generic: new Set(parts.takeOff.lines.filter((line) => line.generic).map((line) => line.itemId)),
+  }
+  return [...Map.groupBy(parts.purchases, (purchase) => purchase.supplierId)]
     .map(([supplierId, group]) => ({
       supplierId,
       name: group[0]?.supplierName ?? supplierId,
-      lines: group.flatMap((purchase) => linesOf(purchase, masses)),
+      lines: group.flatMap((purchase) => linesOf(purchase, known)),
     }))
     .toSorted((a, b) => (a.name < b.name ? -1 : 1))
 }
 
-function linesOf(purchase: Purchase, masses: ReadonlyMap<string, number>) {
+type Known = {
+  readonly masses: ReadonlyMap<string, number>
+  readonly generic: ReadonlySet<string | undefined>
+}
+
+function linesOf(purchase: Purchase, { masses, generic }: Known): PickList['suppliers'][number]['lines'] {
   const { itemId, name, unit, need, leftover } = purchase
   const massKg = masses.get(itemId)
   return purchase.packs.map((pack) => ({
@@ -69,6 +74,7 @@ function linesOf(purchase: Purchase, masses: ReadonlyMap<string, number>) {
     unit,
     need,
     leftover,
+    generic: generic.has(itemId),
     ...(massKg === undefined ? {} : { massKg }),
   }))
 }

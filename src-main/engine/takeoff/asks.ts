@@ -31,6 +31,8 @@ export type JobAsk = {
   readonly builtYear: number | null
   readonly frailOrChildren: boolean
   readonly travelKm: number
+  /** People live in the house while the work goes on; absent when not. */
+  readonly occupied?: true
 }
 
 /** One room in which an emitter is swapped. */
@@ -39,6 +41,8 @@ export type RoomAsk = {
   readonly use: Room['use']
   readonly floor: Room['floor']
   readonly swaps: number
+  /** There is no room to stand close; absent when there is. */
+  readonly tightAccess?: true
 }
 
 /** One swap. */
@@ -51,6 +55,10 @@ export type SwapAsk = {
   readonly emitterKind: 'panel' | 'column' | 'towelRail'
   readonly emitterMassKg: number
   readonly emitterWidthMm: number
+  /** Height of the hands that hang it: its middle above the floor. Absent when not asked. */
+  readonly handsMm?: number
+  /** There is no room to stand close; absent when there is. */
+  readonly tightAccess?: true
   readonly elementW: number | null
   readonly tappingThread: Thread
   readonly oldName: string | null

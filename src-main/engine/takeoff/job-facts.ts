@@ -39,7 +39,8 @@ export function jobFacts(job: Job, placed: readonly PlacedSwap[], figures: Figur
   const rooms = job.rooms.flatMap((room) => {
     const here = placed.filter((one) => one.room.roomId === room.roomId)
     if (here.length === 0) return []
-    const ask: RoomAsk = { roomName: room.name, use: room.use, floor: room.floor, swaps: here.length }
+    const tight = room.tightAccess === true ? { tightAccess: true as const } : {}
+    const ask: RoomAsk = { roomName: room.name, use: room.use, floor: room.floor, swaps: here.length, ...tight }
     return [{ roomId: room.roomId, ask }]
   })
   return { job: jobAsk(job, placed.length, figures), rooms, swaps }
@@ -60,6 +61,7 @@ function jobAsk(job: Job, swaps: number, figures: Figures): JobAsk {
     builtYear: job.survey.builtYear ?? null,
     frailOrChildren: job.survey.frailOrChildren ?? false,
     travelKm: job.site.travelKm ?? 0,
+    ...(job.survey.occupied === true ? { occupied: true as const } : {}),
   }
 }
 

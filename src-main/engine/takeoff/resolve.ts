@@ -17,7 +17,7 @@ export type ResolvedLine = { readonly line: TakeOffLine; readonly purchase: Purc
  * @param shelf the catalogue with the prices in force
  * @param options the line's id and the saw cut in mm
  * @source practice, no published source
- * @example resolveNeed({ kind: 'vent', spec: { thread: 'G1/2' } }, { parts: new Map() }, {}).line.gap // => "The catalogue has no vent (thread G1/2)."
+ * @example resolveNeed({ kind: 'vent', spec: { thread: 'G1/2' } }, { parts: new Map() }, {}).line.gap // => "The catalogue has no vent (G1/2)."
  */
 export function resolveNeed(
   need: MergedNeed,
@@ -80,26 +80,41 @@ const kindWords: Readonly<Record<string, string>> = {
 }
 
 /**
- * A need in words, for a gap: the kind and what it must be.
+ * A need in words, for a gap and for what is in a box: the kind and what it must be.
  * @param need the kind and the wanted fields
  * @source practice, no published source
- * @example needInWords({ kind: 'tail', spec: { thread: 'G1/2', lengthMm: { atLeast: 25 } } }) // => "tail extension (thread G1/2, length at least 25 mm)"
+ * @example needInWords({ kind: 'tail', spec: { thread: 'G1/2', lengthMm: { atLeast: 25 } } }) // => "tail extension (G1/2, length at least 25 mm)"
  */
 export function needInWords(need: { readonly kind: MergedNeed['kind']; readonly spec: WantedSpec }): string {
   const fields = Object.entries(need.spec).map(([field, value]) => fieldInWords(field, value))
   return `${kindWords[need.kind] ?? need.kind} (${fields.join(', ')})`
 }
 
+/** Values that do not say by themselves what they are of. */
+const valueWords: Readonly<Record<string, string>> = {
+  'sealing oRing': 'O-ring',
+  'sealing none': 'no O-ring',
+  'joint none': 'without a joint',
+  'forWall plaster': 'for plaster',
+  'forWall tile': 'for tile',
+}
+
 function fieldInWords(field: string, value: WantedSpec[string]): string {
+  if (typeof value === 'string') return valueWords[`${field} ${value}`] ?? spaced(value)
   if (field === 'watts' && typeof value === 'number') return `${value} W`
   const millimetres = field.endsWith('Mm')
-  const name = (millimetres ? field.slice(0, -2) : field).replace(
-    /([A-Z])/g,
-    (letter) => ` ${letter.toLowerCase()}`,
-  )
+  const name = spaced(millimetres ? field.slice(0, -2) : field)
   const unit = millimetres ? ' mm' : ''
   if (typeof value !== 'object') return `${name} ${value}${unit}`
   return 'atLeast' in value
     ? `${name} at least ${value.atLeast}${unit}`
     : `${name} at most ${value.atMost}${unit}`
+}
+
+/** `sanitarySilicone` as `sanitary silicone`; a thread's G stays. */
+function spaced(word: string): string {
+  return word.replace(
+    /([a-z])([A-Z])/g,
+    (_, before: string, letter: string) => `${before} ${letter.toLowerCase()}`,
+  )
 }

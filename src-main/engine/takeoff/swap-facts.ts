@@ -59,6 +59,8 @@ function swapAsk({ swap, room, wall, emitter, setOut }: PlacedSwap, job: Job): S
     emitterKind: emitter.form.kind,
     emitterMassKg: emitter.dryKg,
     emitterWidthMm: emitter.widthMm,
+    handsMm: swap.bottomMm + emitter.heightMm / 2,
+    ...(room.tightAccess === true ? { tightAccess: true as const } : {}),
     elementW: swap.elementW ?? null,
     tappingThread: emitter.tappings[0]?.thread ?? 'G1/2',
     oldName: swap.existing?.name ?? null,

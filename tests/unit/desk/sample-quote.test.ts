@@ -161,7 +161,7 @@ describe('what cannot be supplied is a gap, never dropped', () => {
     expect(answer.value.quote.gaps).toEqual([
       {
         gapKey: 'element thread="G1/2" watts=999',
-        says: 'The catalogue has no heating element (999 W, thread G1/2).',
+        says: 'The catalogue has no heating element (999 W, G1/2).',
       },
     ])
     const waivers = [{ gapKey: 'element thread="G1/2" watts=999', reason: 'The electrician brings it' }]
