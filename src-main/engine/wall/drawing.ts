@@ -1,7 +1,7 @@
-import { drawEmitter } from './drawing/emitter-shapes.ts'
+import { drawEmitter, drawHoles } from './drawing/emitter-shapes.ts'
+import { sheetOf } from './drawing/frame.ts'
 import { drawNames } from './drawing/names.ts'
 import { drawDimensions } from './drawing/rows.ts'
-import { sheetOf } from './drawing/sheet.ts'
 import type { WallView } from './drawing/sheet.ts'
 import { element, short } from './drawing/svg.ts'
 import { drawWall } from './drawing/wall-shapes.ts'
@@ -17,13 +17,16 @@ export function wallDrawing(view: WallView): string {
   const sheet = sheetOf(view)
   const { x, y, width, height } = sheet.whole
   const dimensions = drawDimensions(sheet, view)
+  const names = drawNames(sheet, view, dimensions.faints)
   const marks = [
     element('rect', { x, y, width, height, fill: '#fff' }),
     ...dimensions.lines,
     ...drawWall(sheet, view),
-    ...drawEmitter(sheet, view),
+    ...drawEmitter(sheet, view, names.centreTop),
     ...dimensions.numbers,
-    ...drawNames(sheet, view),
+    ...names.under,
+    ...drawHoles(sheet, view.setOut.holes),
+    ...names.texts,
   ]
   const frame = [x, y, width, height].map(short).join(' ')
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${frame}">${marks.join('')}</svg>`

@@ -1,6 +1,6 @@
 import { roundedMm } from '../in-words.ts'
-import { drawBox, drawLine, drawText, textSize, textWidth } from './sheet.ts'
-import type { Pen, Sheet, Words } from './sheet.ts'
+import { drawBox, drawLine, drawText, smallSize, textSize, textWidth } from './sheet.ts'
+import type { Ends, Pen, Sheet, Words } from './sheet.ts'
 import { spread } from './spread.ts'
 
 /** Dimensions along a row (`across`: stops are x, the row lies at y) or a column (`up`: stops are heights, the column lies at x). */
@@ -9,8 +9,12 @@ export type Way = 'across' | 'up'
 const thin: Pen = { thick: 0.18 }
 const faint: Pen = { thick: 0.12, colour: '#777' }
 
-/** Lines and numbers apart, so that no line is drawn over a number. */
-export type Drawn = { readonly lines: readonly string[]; readonly numbers: readonly string[] }
+/** Lines and numbers apart, so that no line is drawn over a number; and where the faint lines run, for names to keep clear of. */
+export type Drawn = {
+  readonly lines: readonly string[]
+  readonly numbers: readonly string[]
+  readonly faints: readonly Ends[]
+}
 
 /** One length between two stops, and where the faint line of each starts. */
 export type Measure = {
@@ -19,7 +23,12 @@ export type Measure = {
   readonly reach: readonly [from: number, to: number]
 }
 
-export type Run = { readonly way: Way; readonly at: number }
+/** Where a row or column lies, and between which ends its numbers stay. */
+export type Run = {
+  readonly way: Way
+  readonly at: number
+  readonly within?: { readonly from: number; readonly to: number }
+}
 
 /**
  * Dimension lines with their numbers in one row or column: each between two stops, with a faint line from where it is measured.
@@ -36,18 +45,22 @@ export function drawMeasures(sheet: Sheet, measures: readonly Measure[], run: Ru
   const places = spread(
     ordered.map(({ from, to }, nth) => ({
       at: (from + to) / 2,
-      length: room(sheet, run.way, texts[nth] ?? ''),
+      length: room(sheet, run.way, { text: texts[nth] ?? '' }),
     })),
+    run.within,
   )
-  const lines = ordered.flatMap(({ from, to, reach }) => [
+  const faints = ordered.flatMap(({ from, to, reach }) => [
     faintLine(sheet, run, { stop: from, from: reach[0] }),
     faintLine(sheet, run, { stop: to, from: reach[1] }),
+  ])
+  const lines = ordered.flatMap(({ from, to }) => [
     bar(sheet, run, [from, to]),
     tick(sheet, run, from),
     tick(sheet, run, to),
   ])
   return {
-    lines,
+    lines: [...faints.map((ends) => drawLine(sheet, ends, faint)), ...lines],
+    faints,
     numbers: ordered.flatMap((_, nth) =>
       numberAt(sheet, run, { text: texts[nth] ?? '', along: places[nth] ?? 0 }),
     ),
@@ -76,28 +89,33 @@ export function drawRunning(sheet: Sheet, stops: readonly Stop[], run: Run): Dra
     ordered.map(({ place, text, below }) => ({
       at: place,
       length: Math.max(
-        room(sheet, run.way, text),
-        run.way === 'across' ? room(sheet, run.way, below ?? '') : 0,
+        room(sheet, run.way, { text }),
+        run.way === 'across' ? room(sheet, run.way, { text: below ?? '', size: smallSize }) : 0,
       ),
     })),
+    run.within,
   )
   const ends = ordered.map(({ place }) => place)
-  const lines = ordered.flatMap(({ place, reach }, nth) => [
-    faintLine(sheet, run, { stop: place, from: reach }),
+  const faints = ordered.map(({ place, reach }) => faintLine(sheet, run, { stop: place, from: reach }))
+  const lines = ordered.flatMap(({ place }, nth) => [
     tick(sheet, run, place),
     leader(sheet, run, [place, places[nth] ?? place]),
   ])
   return {
-    lines: [bar(sheet, run, [Math.min(...ends), Math.max(...ends)]), ...lines],
+    lines: [
+      ...faints.map((one) => drawLine(sheet, one, faint)),
+      bar(sheet, run, [Math.min(...ends), Math.max(...ends)]),
+      ...lines,
+    ],
+    faints,
     numbers: ordered.flatMap((stop, nth) =>
       textAt(sheet, run, { ...stop, along: places[nth] ?? stop.place }),
     ),
   }
 }
 
-export const smallSize = 2.6
 /** From a running dimension's tick to its text, in millimetres of paper. */
-const lead = 2.2
+export const lead = 1.8
 
 function bar(sheet: Sheet, { way, at }: Run, [from, to]: readonly [number, number]): string {
   return drawLine(sheet, way === 'across' ? [from, at, to, at] : [at, -from, at, -to], thin)
@@ -108,9 +126,9 @@ function faintLine(
   sheet: Sheet,
   { way, at }: Run,
   { stop, from }: { readonly stop: number; readonly from: number },
-): string {
+): Ends {
   const past = at + Math.sign(at - from) * 0.8 * sheet.unit
-  return drawLine(sheet, way === 'across' ? [stop, from, stop, past] : [from, -stop, past, -stop], faint)
+  return way === 'across' ? [stop, from, stop, past] : [from, -stop, past, -stop]
 }
 
 /** A short slanted stroke at the end of a dimension line. */
@@ -131,17 +149,25 @@ function numberAt(sheet: Sheet, { way, at }: Run, { text, along }: Written): rea
   const gap = 0.6 * sheet.unit
   return way === 'across'
     ? backed(sheet, { text, x: along, y: at - gap - (textSize * sheet.unit) / 2 })
-    : backed(sheet, { text, x: at + gap, y: -along, anchor: 'start' })
+    : backed(sheet, { text, x: at + 1.5 * gap, y: -along, anchor: 'start' })
 }
 
 function textAt(sheet: Sheet, { way, at }: Run, { text, along, below }: Written): readonly string[] {
   const start = at + lead * sheet.unit
   if (way === 'up') return backed(sheet, { text, x: start + 0.4 * sheet.unit, y: -along, anchor: 'start' })
   const high = textSize * sheet.unit
-  const number = backed(sheet, { text, x: along, y: start + high * 0.6 })
+  const number = backed(sheet, { text, x: along, y: start + high * 0.5 })
   return below === undefined
     ? number
-    : [...number, ...backed(sheet, { text: below, x: along, y: start + high * 1.7, size: smallSize })]
+    : [
+        ...number,
+        ...backed(sheet, {
+          text: below,
+          x: along,
+          y: start + high * 1.02 + smallSize * 0.5 * sheet.unit,
+          size: smallSize,
+        }),
+      ]
 }
 
 /** Text on white, so that lines end at it. */
@@ -156,6 +182,6 @@ function backed(sheet: Sheet, words: Words): readonly string[] {
 }
 
 /** What a number takes along its row or column. */
-function room(sheet: Sheet, way: Way, text: string): number {
-  return way === 'across' ? textWidth(sheet, text) + 1.4 * sheet.unit : textSize * 1.25 * sheet.unit
+function room(sheet: Sheet, way: Way, { text, size }: Pick<Words, 'text' | 'size'>): number {
+  return way === 'across' ? textWidth(sheet, text, size) + 1.4 * sheet.unit : textSize * 1.25 * sheet.unit
 }

@@ -28,44 +28,26 @@ export type OldEmitter = {
 /** A rectangle in the picture: millimetres on the wall, y downwards from finished floor. */
 export type Box = { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
 
-/** The picture's frame: `unit` is one millimetre of paper, in millimetres on the wall. */
-export type Sheet = { readonly unit: number; readonly wall: Box; readonly whole: Box }
-
-/** Margins in millimetres of paper: columns left, heights right, rows above and below. */
-const margin = { left: 33, right: 35, top: 17, bottom: 38 } as const
-export const textSize = 3.2
-
 /**
- * The frame of a drawing: what lies on the wall in true proportion, and round it margins for dimensions that are as wide on paper
- * however large the wall is. unit = the larger of width / (paper width - margins) and height / (paper height - margins).
- * @param view what is drawn
- * @source practice, no published source
- * @example sheetOf({ wall: { widthMm: 1800, heightMm: 2400 }, emitter: { name: 'Rail', widthMm: 500, heightMm: 1200 }, envelope: { leftMm: 650, rightMm: 1150, bottomMm: 235, topMm: 1500 }, setOut: { centreMm: 900, bottomMm: 300, holes: [], valves: [] }, pipes: [] }).wall.height // => 2400
+ * The picture's frame: `unit` is one millimetre of paper, in millimetres on the wall; `titleLines` is how many lines the titles of
+ * the dimension rows take.
  */
-export function sheetOf(view: WallView): Sheet {
-  const { wall, envelope, setOut } = view
-  const xs = [0, wall.widthMm, envelope.leftMm, envelope.rightMm, ...setOut.holes.map((hole) => hole.xMm)]
-  const ys = [0, wall.heightMm, envelope.bottomMm, envelope.topMm, ...setOut.holes.map((hole) => hole.yMm)]
-  const left = Math.min(...xs)
-  const top = Math.max(...ys)
-  const shown: Box = { x: left, y: -top, width: Math.max(...xs) - left, height: top - Math.min(...ys) }
-  const paper = view.paper ?? { widthMm: 180, heightMm: 165 }
-  const room = {
-    widthMm: Math.max(20, paper.widthMm - margin.left - margin.right),
-    heightMm: Math.max(20, paper.heightMm - margin.top - margin.bottom),
-  }
-  const unit = Math.max(shown.width / room.widthMm, shown.height / room.heightMm)
-  const whole: Box = {
-    x: shown.x - margin.left * unit,
-    y: shown.y - margin.top * unit,
-    width: shown.width + (margin.left + margin.right) * unit,
-    height: shown.height + (margin.top + margin.bottom) * unit,
-  }
-  return { unit, wall: shown, whole }
+export type Sheet = {
+  readonly unit: number
+  readonly wall: Box
+  readonly whole: Box
+  readonly titleLines: 1 | 2
 }
+
+/** The two sizes of text, in millimetres of paper. */
+export const textSize = 3.2
+export const smallSize = 2.6
 
 /** How a line is drawn: thickness and dashes in millimetres of paper. */
 export type Pen = { readonly thick: number; readonly dash?: readonly number[]; readonly colour?: string }
+
+/** Both ends of a straight line in the picture: x1, y1, x2, y2. */
+export type Ends = readonly [x1: number, y1: number, x2: number, y2: number]
 
 /**
  * A straight line.
@@ -75,11 +57,7 @@ export type Pen = { readonly thick: number; readonly dash?: readonly number[]; r
  * @source practice, no published source
  * @example drawLine({ unit: 10 }, [0, 0, 5, 0], { thick: 0.5 }) // => '<line x1="0" y1="0" x2="5" y2="0" stroke="#000" stroke-width="5"/>'
  */
-export function drawLine(
-  sheet: Sheet,
-  [x1, y1, x2, y2]: readonly [number, number, number, number],
-  pen: Pen,
-): string {
+export function drawLine(sheet: Sheet, [x1, y1, x2, y2]: Ends, pen: Pen): string {
   return element('line', { x1, y1, x2, y2, ...stroke(sheet, pen) })
 }
 
@@ -134,7 +112,7 @@ export type Words = {
 export function drawText({ unit }: Sheet, { text, x, y, size, anchor }: Words): string {
   const high = (size ?? textSize) * unit
   const where = { x, y: y + high * 0.36, 'font-size': high, 'text-anchor': anchor ?? 'middle' }
-  return element('text', { ...where, 'font-family': 'Inter', fill: '#000' }, text)
+  return element('text', { ...where, 'font-family': 'Inter, sans-serif', fill: '#000' }, text)
 }
 
 /**
@@ -142,9 +120,26 @@ export function drawText({ unit }: Sheet, { text, x, y, size, anchor }: Words): 
  * @param sheet the frame
  * @param text one line
  * @param size in millimetres of paper
- * @source from memory: a letter of a plain typeface is some 0.6 of its height wide
- * @example textWidth({ unit: 10 }, '1200', 3) // => 69.6
+ * @source advance widths of the typeface Inter, the widest letter of each group
+ * @example textWidth({ unit: 10 }, '2400', 3) // => 78
  */
 export function textWidth({ unit }: Pick<Sheet, 'unit'>, text: string, size: number = textSize): number {
-  return Array.from(text).length * size * 0.58 * unit
+  return Array.from(text).reduce((sum, sign) => sum + (widths.get(sign) ?? 1), 0) * size * unit
 }
+
+/** Shares of the text's height; other signs are taken to be as wide as they are high. */
+const widths: ReadonlyMap<string, number> = new Map(
+  (
+    [
+      ["ijlI.,:;'|! ", 0.3],
+      ['frt()/', 0.38],
+      ['1-', 0.46],
+      ['ackvxyzs', 0.57],
+      ['bdeghnopqu', 0.61],
+      ['023456789EFJL', 0.65],
+      ['AVXYBKPRSTZ&×', 0.69],
+      ['CDGHNOQU', 0.76],
+      ['mwM…', 0.9],
+    ] as const
+  ).flatMap(([signs, width]) => Array.from(signs, (sign) => [sign, width] as const)),
+)

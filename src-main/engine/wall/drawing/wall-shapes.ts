@@ -12,7 +12,7 @@ import type { Box, Sheet, WallView } from './sheet.ts'
  */
 export function drawWall(sheet: Sheet, { wall }: WallView): readonly string[] {
   const outline: Box = { x: 0, y: -wall.heightMm, width: wall.widthMm, height: wall.heightMm }
-  const over = 3 * sheet.unit
+  const over = 1.5 * sheet.unit
   const skirtingMm = wall.skirtingHeightMm ?? 0
   return [
     ...(wall.studs === undefined ? [] : drawStuds(sheet, wall.studs, outline)),
@@ -21,7 +21,8 @@ export function drawWall(sheet: Sheet, { wall }: WallView): readonly string[] {
       : [drawLine(sheet, [0, -skirtingMm, wall.widthMm, -skirtingMm], { thick: 0.2 })]),
     ...(wall.obstacles ?? []).flatMap((obstacle) => drawObstacle(sheet, obstacle, outline)),
     drawBox(sheet, outline, { thick: 0.4 }),
-    drawLine(sheet, [-over, 0, wall.widthMm + over, 0], { thick: 1 }),
+    // Its upper edge is the floor.
+    drawLine(sheet, [-over, sheet.unit / 2, wall.widthMm + over, sheet.unit / 2], { thick: 1 }),
   ]
 }
 
