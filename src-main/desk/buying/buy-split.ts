@@ -1,0 +1,9 @@
+import { offeredLines } from '../../engine/buying/supplier-split-offers.ts'
+import { splitCase, splitWith } from '../../engine/buying/supplier-split.ts'
+import type { UseCase } from '../desk.ts'
+import { solverWithin } from './solver.ts'
+
+export const buySplit: UseCase<'buy.split'> = async (input) => {
+  const lines = offeredLines(input)
+  return lines.ok ? splitWith(splitCase(lines.value, input.suppliers), solverWithin()) : lines
+}
