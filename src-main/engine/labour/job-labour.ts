@@ -9,6 +9,8 @@ import type { Per } from '../takeoff/asks.ts'
 import type { JobFacts } from '../takeoff/job-facts.ts'
 import { named } from '../takeoff/rule.ts'
 import { estimateLabour } from './estimate-labour.ts'
+import type { SharedFactor } from './estimate-labour.ts'
+import { underConditions } from './modifiers.ts'
 import { taskRules } from './task-list.ts'
 import type { TaskRule, Work } from './task-rule.ts'
 
@@ -16,7 +18,7 @@ import type { TaskRule, Work } from './task-rule.ts'
 export type JobWork = Work & { readonly shared: boolean; readonly swapIds: readonly string[] }
 
 /**
- * The work of a job, rule by rule.
+ * The work of a job, rule by rule, each under what the survey found of the house and the room.
  * @param facts the job's facts
  * @param figures the firm's figures
  * @source each rule names its own
@@ -31,7 +33,8 @@ function workOf<P extends Per>(rule: TaskRule<P>, facts: JobFacts, figures: Figu
   return questions(rule.per, facts).flatMap((question) =>
     rule
       .gives(question.ask, use)
-      .map((work) => ({ ...work, shared: question.shared, swapIds: question.swapIds })),
+      .map((work) => ({ ...work, shared: question.shared, swapIds: question.swapIds }))
+      .map((work) => underConditions(work, facts, figures)),
   )
 }
 
@@ -74,7 +77,13 @@ function taskOf(
   return { task: { name, count, optimisticMin, likelyMin, pessimisticMin }, why }
 }
 
-function accessFactor(figures: Figures) {
+/**
+ * The factor of the house on the whole job, three-point: easy, usual, awkward.
+ * @param figures the firm's figures
+ * @source from memory; the firm's to set
+ * @example accessFactor({ settings: { 'labour.accessOptimisticRatio': { value: 0.9 }, 'labour.accessLikelyRatio': { value: 1 }, 'labour.accessPessimisticRatio': { value: 1.5 } } }).pessimistic // => 1.5
+ */
+export function accessFactor(figures: Figures): SharedFactor {
   return {
     optimistic: figure(figures, 'labour.accessOptimisticRatio'),
     likely: figure(figures, 'labour.accessLikelyRatio'),

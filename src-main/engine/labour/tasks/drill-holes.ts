@@ -1,4 +1,4 @@
-import { work } from '../task-rule.ts'
+import { lengthened, work } from '../task-rule.ts'
 import type { TaskRule } from '../task-rule.ts'
 
 /** Drill each hole by what the wall is. */
@@ -13,9 +13,12 @@ export const drillHoles: TaskRule<'hole'> = {
     const from = hole.wallFinish === 'tile' ? [use.why('labour.tileDrillRatio')] : []
     if (hole.needsBoard || hole.fixing.intoStud === true)
       return [work('drill-stud', 1, `Hole ${hole.holeId} is screwed into timber.`)]
-    if (hole.fixing.anchor !== undefined)
-      return [work('drill-board', tile, `Hole ${hole.holeId} takes a board anchor.`, from)]
-    return [work('drill-masonry', tile, `Hole ${hole.holeId} is drilled and plugged.`, from)]
+    const done =
+      hole.fixing.anchor === undefined
+        ? work('drill-masonry', tile, `Hole ${hole.holeId} is drilled and plugged.`, from)
+        : work('drill-board', tile, `Hole ${hole.holeId} takes a board anchor.`, from)
+    const reason = 'Tile is drilled slowly, without hammer, before the wall behind it.'
+    return [lengthened(done, 1, [{ name: 'Tile', how: 'times', factor: tile, reason }])]
   },
   examples: [
     { says: 'a plugged hole', ask: {}, gives: [['drill-masonry', 1]] },
