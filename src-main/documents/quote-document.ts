@@ -60,7 +60,7 @@ function atAGlance({ prices, validUntil }: CustomerQuoteView): Content {
   })
   const deposit = prices.depositPence === 0 ? [] : [cell('Deposit to book', money(prices.depositPence))]
   const cells = [
-    cell('Total with VAT', money(prices.grossPence)),
+    cell(totalLabel(prices), money(prices.grossPence)),
     ...deposit,
     cell('This quote stands until', dayInWords(validUntil)),
   ]
@@ -97,45 +97,67 @@ function wholeJob(sentences: readonly string[]): Content[] {
   return [{ unbreakable: true, stack: [head, ...points(sentences)] }]
 }
 
+/** Under reverse charge the customer pays tax to HMRC beside this total. */
+function totalLabel({ reverseChargeNotes }: Prices): string {
+  return reverseChargeNotes.length === 0 ? 'Total with VAT' : 'Total to pay us'
+}
+
 function priceBlocks(prices: Prices): Content[] {
   const note: Content[] =
-    prices.genericNote === null ? [] : [{ text: prices.genericNote, style: 'soft', margin: [0, 12, 0, 0] }]
+    prices.genericNote === null ? [] : [{ text: prices.genericNote, style: 'soft', margin: [0, 6, 0, 0] }]
   return [...prices.sections.map(sectionTable), totalsBlock(prices), ...note]
 }
 
 /** One group of lines; its head is repeated on every page that it runs over. */
-function sectionTable({ title, lines, netPence }: PriceSection): Content {
-  const head: TableCell[] = [
+function sectionTable(group: PriceSection): Content {
+  const { title, lines, netPence, taxPence } = group
+  const columns = columnsOf(group)
+  const head = (text: string): TableCell => ({
+    text,
+    style: 'head',
+    alignment: 'right',
+    margin: [0, 1, 0, 0],
+  })
+  const heads: TableCell[] = [
     { text: title, style: 'subheading' },
-    { text: 'Quantity', style: 'head', alignment: 'right', margin: [0, 1, 0, 0] },
-    { text: 'Before VAT', style: 'head', alignment: 'right', margin: [0, 1, 0, 0] },
+    head('Quantity'),
+    head('Before VAT'),
+    ...(columns.tax ? [head('VAT')] : []),
   ]
-  const rows = lines.map(lineRow)
+  const rows = lines.map((line) => lineRow(line, columns))
   const together: TableCell[] = [
     { text: `${title}, together`, bold: true },
     '',
     { text: money(netPence), style: 'amount', bold: true },
+    ...(columns.tax ? [{ text: money(taxPence ?? 0), style: 'amount', bold: true }] : []),
   ]
-  const body = rows.length === 1 ? rows : [...rows.slice(0, -1), keptTogether([...rows.slice(-1), together])]
+  const body =
+    rows.length === 1 ? rows : [...rows.slice(0, -1), keptTogether([...rows.slice(-1), together], columns)]
   return {
     margin: [0, 2, 0, 10],
     table: {
-      widths: [...lineWidths],
+      widths: [...columns.widths],
       headerRows: 1,
       keepWithHeaderRows: 1,
       dontBreakRows: true,
-      body: [head, ...body],
+      body: [heads, ...body],
     },
     layout: ruledRows,
   }
 }
 
-const lineWidths = ['*', 92, 82] as const
+type Columns = { readonly tax: boolean; readonly widths: readonly (string | number)[] }
+
+/** One more column, for the tax, where it is rounded by line. */
+function columnsOf({ taxPence }: PriceSection): Columns {
+  const tax = taxPence !== null
+  return { tax, widths: ['*', 92, 82, ...(tax ? [72] : [])] }
+}
 
 /** The last line and the sum under it, as one row, so that no sum stands alone on a page. */
-function keptTogether(rows: TableCell[][]): TableCell[] {
+function keptTogether(rows: TableCell[][], { widths }: Columns): TableCell[] {
   const table: Content = {
-    table: { widths: [...lineWidths], body: rows },
+    table: { widths: [...widths], body: rows },
     layout: {
       ...ruledRows,
       hLineWidth: (row) => (row === 1 ? 0.5 : 0),
@@ -143,14 +165,16 @@ function keptTogether(rows: TableCell[][]): TableCell[] {
       paddingBottom: (row) => (row === 0 ? 1.5 : 0),
     },
   }
-  return [{ ...table, colSpan: 3 }, '', '']
+  return [{ ...table, colSpan: widths.length }, ...widths.slice(1).map(() => '')]
 }
 
-function lineRow({ name, quantity: count, unit, netPence, marked }: PricedLine): TableCell[] {
+function lineRow(line: PricedLine, columns: Columns): TableCell[] {
+  const { name, quantity: count, unit, netPence, rate, taxPence, marked } = line
   return [
-    { text: marked ? `${name} *` : name },
+    { text: `${name}${rate === null ? '' : ` (${rate})`}${marked ? ' *' : ''}` },
     { text: quantity(count, unit), style: 'amount' },
     { text: money(netPence), style: 'amount' },
+    ...(columns.tax ? [{ text: money(taxPence ?? 0), style: 'amount' }] : []),
   ]
 }
 
@@ -163,8 +187,8 @@ function totalsBlock(prices: Prices): Content {
     ...sections.map((one): Row => [one.title, one.netPence]),
     ['Total before VAT', prices.netPence, true],
   ]
-  const tax = taxes.map(({ name, basisPoints, netPence, taxPence }): Row => [
-    `${name}: ${percent(basisPoints)} of ${money(netPence)}`,
+  const tax = taxes.map(({ name, basisPoints, netPence, taxPence, byLine }): Row => [
+    `${name}: ${percent(basisPoints)} of ${money(netPence)}${byLine ? ', by line' : ''}`,
     taxPence,
   ])
   const pay: readonly Row[] =
@@ -174,7 +198,7 @@ function totalsBlock(prices: Prices): Content {
           ['Deposit, to book the work', depositPence],
           ['Balance, when the work is done', prices.balancePence],
         ]
-  const rows: readonly Row[] = [...before, ...tax, ['Total with VAT', prices.grossPence, true], ...pay]
+  const rows: readonly Row[] = [...before, ...tax, [totalLabel(prices), prices.grossPence, true], ...pay]
   const heavy = rows.flatMap(([, , bold], index) => (bold === true ? [index] : []))
   return {
     unbreakable: true,
@@ -188,6 +212,10 @@ function totalsBlock(prices: Prices): Content {
           hLineColor: (row) => (heavy.includes(row) ? ink : rule),
         },
       },
+      ...prices.reverseChargeNotes.map(
+        (text) => ({ text, bold: true, margin: [textWidthPt * 0.3, 6, 0, 0] }) satisfies Content,
+      ),
+      { text: prices.taxNote, style: 'soft', margin: [textWidthPt * 0.3, 6, 0, 0] },
     ],
   }
 }
@@ -241,6 +269,12 @@ function lastWords(view: CustomerQuoteView): Content[] {
   return short ? [{ unbreakable: true, stack: blocks }] : blocks
 }
 
+function withTax({ reverseChargeNotes, reverseChargePence }: Prices): string {
+  return reverseChargeNotes.length === 0
+    ? ' with VAT'
+    : `; I pay ${money(reverseChargePence)} of VAT to HMRC myself by reverse charge`
+}
+
 function acceptance({ reference, quotedOn, validUntil, prices, customer }: CustomerQuoteView): Content {
   const line = (label: string): TableCell => ({
     stack: [
@@ -256,7 +290,7 @@ function acceptance({ reference, quotedOn, validUntil, prices, customer }: Custo
     stack: [
       { text: 'Acceptance', style: 'heading', margin: [0, 14, 0, 4] },
       {
-        text: `I accept quote ${reference} of ${dayInWords(quotedOn)}, which stands until ${dayInWords(validUntil)}, for ${money(prices.grossPence)} with VAT.${options}`,
+        text: `I accept quote ${reference} of ${dayInWords(quotedOn)}, which stands until ${dayInWords(validUntil)}, for ${money(prices.grossPence)}${withTax(prices)}.${options}`,
       },
       {
         table: {

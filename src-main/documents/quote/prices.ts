@@ -1,11 +1,16 @@
 import { capital, printedName } from '../in-words.ts'
 import type { Quote, QuoteLine } from '../../domain/quote.ts'
+import { howRounded, rateBeside, reverseChargeNotes, taxNote } from './tax-notes.ts'
 
 export type PricedLine = {
   readonly name: string
   readonly quantity: number
   readonly unit: QuoteLine['unit']
   readonly netPence: number
+  /** What it bears, where that is not the usual rate of this quote. */
+  readonly rate: string | null
+  /** Its own tax, where tax is rounded by line. */
+  readonly taxPence: number | null
   /** Marked on paper, where not every line is generic. */
   readonly marked: boolean
 }
@@ -14,6 +19,7 @@ export type PriceSection = {
   readonly title: string
   readonly lines: readonly PricedLine[]
   readonly netPence: number
+  readonly taxPence: number | null
 }
 
 /** The money of a quote as the customer sees it. */
@@ -25,8 +31,14 @@ export type Prices = {
     readonly basisPoints: number
     readonly netPence: number
     readonly taxPence: number
+    /** Rounded line by line, so that the sum is not quite the rate of the net. */
+    readonly byLine: boolean
   }[]
   readonly grossPence: number
+  /** What the customer pays to HMRC by reverse charge, outside the total; 0 when there is none. */
+  readonly reverseChargePence: number
+  readonly reverseChargeNotes: readonly string[]
+  readonly taxNote: string
   readonly depositPence: number
   readonly balancePence: number
   readonly options: readonly {
@@ -52,12 +64,15 @@ export function pricesOf(quote: Quote, taxBasisPoints: Readonly<Record<string, n
   const sections = titles.flatMap(([section, title]) => {
     const own = lines.filter((line) => line.section === section)
     if (own.length === 0) return []
-    return [{ title, lines: own.map((line) => priced(line, generic === 'some')), netPence: sumOf(own) }]
+    const shown = own.map((line) => priced(line, quote, generic === 'some'))
+    return [{ title, lines: shown, netPence: sumOf(own), taxPence: taxOfLines(shown) }]
   })
   mustAddUp('sections', sumOf(sections), totals.netPence)
   mustAddUp('rates of tax', sumOf(totals.taxes), totals.netPence)
+  const byLine = howRounded(totals).rounding === 'line'
   const taxPence = totals.taxes.reduce((sum, tax) => sum + tax.taxPence, 0)
   mustAddUp('net and tax', totals.netPence + taxPence, totals.grossPence)
+  if (byLine) mustAddUp('taxes of the lines', sumOfTax(sections), taxPence)
   return {
     sections,
     netPence: totals.netPence,
@@ -66,8 +81,12 @@ export function pricesOf(quote: Quote, taxBasisPoints: Readonly<Record<string, n
       basisPoints,
       netPence,
       taxPence: tax,
+      byLine: byLine && basisPoints > 0,
     })),
     grossPence: totals.grossPence,
+    reverseChargePence: totals.reverseChargePence ?? 0,
+    reverseChargeNotes: reverseChargeNotes(totals),
+    taxNote: taxNote(totals),
     depositPence: totals.depositPence,
     balancePence: totals.grossPence - totals.depositPence,
     options: optionsOf(quote, taxBasisPoints),
@@ -75,9 +94,20 @@ export function pricesOf(quote: Quote, taxBasisPoints: Readonly<Record<string, n
   }
 }
 
-function priced(line: QuoteLine, mark: boolean): PricedLine {
-  const { quantity, unit, netPence, generic } = line
-  return { name: nameUnderTitle(line), quantity, unit, netPence, marked: mark && generic }
+function priced(line: QuoteLine, quote: Quote, mark: boolean): PricedLine {
+  const { quantity, unit, netPence, rateKey, generic } = line
+  const rate = rateBeside(rateKey, quote.totals)
+  const taxPence = line.taxPence ?? null
+  return { name: nameUnderTitle(line), quantity, unit, netPence, rate, taxPence, marked: mark && generic }
+}
+
+/** The tax of some lines that each show their own; null where they show none. */
+function taxOfLines(lines: readonly Pick<PricedLine, 'taxPence'>[]): number | null {
+  return lines.some(({ taxPence }) => taxPence === null) ? null : sumOfTax(lines)
+}
+
+function sumOfTax(things: readonly { readonly taxPence: number | null }[]): number {
+  return things.reduce((sum, { taxPence }) => sum + (taxPence ?? 0), 0)
 }
 
 /** Under the title Labour the word need not stand before every line. */
@@ -100,12 +130,21 @@ function optionsOf(
 ): Prices['options'] {
   return options
     .filter((option) => !option.chosen)
-    .map(({ name, netPence, rateKey }) => {
+    .map(({ name, netPence, rateKey, taxPence }) => {
+      if (taxPence !== undefined) {
+        return { name: name + optionBears(rateKey), netPence, grossPence: netPence + taxPence }
+      }
       const inTotals = totals.taxes.find((tax) => tax.rateKey === rateKey)
       const basisPoints = inTotals?.basisPoints ?? taxBasisPoints[rateKey]
       if (basisPoints === undefined) throw new Error(`There is no rate of tax called ${rateKey}`)
       return { name, netPence, grossPence: netPence + Math.floor((netPence * basisPoints + 5000) / 10_000) }
     })
+}
+
+/** Why an option shows no tax. */
+function optionBears(rateKey: string): string {
+  if (rateKey.startsWith('reverseCharge')) return ' (reverse charge)'
+  return rateKey === 'exempt' ? ' (exempt from VAT)' : ''
 }
 
 type HowGeneric = 'all' | 'some' | 'none'

@@ -15,6 +15,20 @@ export function markedUpPence(costPence: number, basisPoints: number): number {
 }
 
 /**
+ * The selling price of a cost with a margin in it: sell = cost / (1 - margin), to the nearest penny, halves up.
+ * Throws for a margin of 100 % or more: no price has so much.
+ *
+ * @param costPence whole pence
+ * @param basisPoints margin as a share of the price in hundredths of a percent, under 10000 (2000 is 20 %)
+ * @source definition of margin, 1 - cost / sell, turned round
+ * @example pricedByMarginPence(800, 2000) // => 1000
+ */
+export function pricedByMarginPence(costPence: number, basisPoints: number): number {
+  if (basisPoints >= whole) throw new Error(`No price has a margin of ${basisPoints} basis points`)
+  return mulDiv(costPence, whole, whole - basisPoints, 'half-up')
+}
+
+/**
  * The share of a selling price that is not cost: margin = 1 - cost / sell, in basis points, halves up. Null when nothing
  * is charged, for then there is no price to have a share of.
  *

@@ -2,7 +2,13 @@ import { mulDiv } from './mul-div.ts'
 import type { RoundingRule } from './mul-div.ts'
 
 export type TaxableLine = { readonly netPence: number; readonly rateKey: string }
-export type TaxRate = { readonly rateKey: string; readonly rateName: string; readonly basisPoints: number }
+export type TaxRate = {
+  readonly rateKey: string
+  readonly rateName: string
+  readonly basisPoints: number
+  /** Under reverse charge: the rate at which the customer accounts for the tax; `basisPoints` is then 0. */
+  readonly customerBasisPoints?: number
+}
 export type TaxInput = {
   readonly lines: readonly TaxableLine[]
   readonly rates: readonly TaxRate[]
@@ -10,7 +16,12 @@ export type TaxInput = {
   readonly rounding: 'line' | 'document'
   readonly rule: RoundingRule
 }
-export type TaxOfRate = TaxRate & { readonly netPence: number; readonly taxPence: number }
+export type TaxOfRate = Omit<TaxRate, 'customerBasisPoints'> & {
+  readonly netPence: number
+  readonly taxPence: number
+  /** Under reverse charge: what the customer pays to the tax office. It is in no total. */
+  readonly toAccountFor?: { readonly basisPoints: number; readonly pence: number }
+}
 export type TaxTotals = {
   readonly netPence: number
   /** One for each rate that a line has, in the order of `rates`. */
@@ -37,10 +48,25 @@ export function taxTotals(input: TaxInput): TaxTotals {
 function taxOfRate(rate: TaxRate, { lines, rounding, rule }: TaxInput): TaxOfRate {
   const nets = lines.filter((line) => line.rateKey === rate.rateKey).map((line) => line.netPence)
   const netPence = sumOf(nets)
-  const tax = (net: number) => mulDiv(net, rate.basisPoints, 10_000, rule)
-  const taxPence = rounding === 'line' ? sumOf(nets.map(tax)) : tax(netPence)
-  const { rateKey, rateName, basisPoints } = rate
-  return { rateKey, rateName, basisPoints, netPence, taxPence }
+  const taxAt = (points: number) =>
+    rounding === 'line' ? sumOf(nets.map((net) => taxOn(net, points, rule))) : taxOn(netPence, points, rule)
+  const { rateKey, rateName, basisPoints, customerBasisPoints: customers } = rate
+  const taxed = { rateKey, rateName, basisPoints, netPence, taxPence: taxAt(basisPoints) }
+  if (customers === undefined) return taxed
+  return { ...taxed, toAccountFor: { basisPoints: customers, pence: taxAt(customers) } }
+}
+
+/**
+ * Tax on one sum: net basisPoints / 10000, rounded by the rule.
+ *
+ * @param netPence whole pence, any sign
+ * @param basisPoints the rate in hundredths of a percent
+ * @param rule what to do with the part of a penny
+ * @source EN 16931-1 BR-CO-17
+ * @example taxOn(1212, 2500, 'half-up') // => 303
+ */
+export function taxOn(netPence: number, basisPoints: number, rule: RoundingRule): number {
+  return mulDiv(netPence, basisPoints, 10_000, rule)
 }
 
 function sumOf(pence: readonly number[]): number {

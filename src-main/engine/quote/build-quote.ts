@@ -1,26 +1,26 @@
 import { because, given } from '../../domain/derivation.ts'
-import { figure, figureWhy } from '../../domain/figures.ts'
+import { figure } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
 import type { Job } from '../../domain/job.ts'
 import type { LabourAnswer } from '../../domain/labour.ts'
 import { accept } from '../../domain/outcome.ts'
-import type { Outcome } from '../../domain/outcome.ts'
+import type { Outcome, Problem } from '../../domain/outcome.ts'
 import type { Gap, Purchase, Quote, QuoteLine, Totals } from '../../domain/quote.ts'
+import { taxCategory } from '../../domain/pricing.ts'
 import type { TakeOffLine } from '../../domain/take-off.ts'
 import { jobWork, labourFor } from '../labour/job-labour.ts'
+import { accountedForPence, unlawfulRounding } from '../money/money-totals.ts'
+import type { RoundingRule } from '../money/mul-div.ts'
 import { sharePence } from '../money/price.ts'
-import { taxTotals } from '../money/tax-totals.ts'
+import { roundedHow, taxRate, taxRatesOf, taxWhy } from '../money/tax-rates.ts'
+import { taxOn, taxTotals } from '../money/tax-totals.ts'
 import type { JobFacts, PlacedSwap } from '../takeoff/job-facts.ts'
 import type { PricedTakeOff } from '../takeoff/take-off.ts'
+import { discountLines } from './discount-lines.ts'
 import { labourLines, penceForMinutes } from './labour-lines.ts'
-import {
-  chosenOptionLines,
-  contingencyLines,
-  partLines,
-  pencePerKm,
-  travelLines,
-  usualRateKey,
-} from './price-lines.ts'
+import { chosenOptionLines, contingencyLines, jobPartLines, pencePerKm, travelLines } from './price-lines.ts'
+import { categoryOf, categoryProblems, kindsOfLines } from './line-categories.ts'
+import { sellingProblems } from './selling-price.ts'
 import { warmthOf } from './warmth.ts'
 
 /** What a quote is built from: the job, worked up. */
@@ -33,7 +33,8 @@ export type ForQuote = {
 }
 
 /**
- * The priced quote of a job. Lines add up to the net total; tax is worked out on each rate's sum and rounded half up, once.
+ * The priced quote of a job. Lines add up to the net total; tax is worked out on each rate's
+ * sum and rounded half up, once, or by line where the job says so.
  * @param work the job with its swaps set out and its parts taken off
  * @source practice, no published source; tax by EN 16931 BR-CO-13 to BR-CO-17
  * @example buildQuote({ job: { site: {} }, placed: [], facts: { job: { drain: 'freeze', travelKm: 0 }, rooms: [], swaps: [] }, parts: { purchases: [], takeOff: { lines: [] } }, figures: { tasks: { fill: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, 'leak-check': { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, explain: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 } }, settings: { 'labour.accessOptimisticRatio': { value: 1 }, 'labour.accessLikelyRatio': { value: 1 }, 'labour.accessPessimisticRatio': { value: 1 }, 'money.labourPencePerHour': { value: 5200 }, 'money.labourCostPencePerHour': { value: 3000 }, 'money.travelCostPencePerKm': { value: 30 }, 'money.contingencyBasisPoints': { value: 0 }, 'money.depositBasisPoints': { value: 2500 }, 'tax.standardBasisPoints': { value: 2000 }, 'tax.reducedBasisPoints': { value: 500 }, 'tax.zeroBasisPoints': { value: 0 } } } }).value.totals.grossPence // => 6240
@@ -47,17 +48,12 @@ export function buildQuote(work: ForQuote): Outcome<Quote> {
   if (!hours.ok) return hours
   const warmth = warmthOf(job, placed)
   if (!warmth.ok) return warmth
-  const base = [...partLines(parts.takeOff.lines, parts.purchases, figures), ...hours.value]
-  const lines = [
-    ...base,
-    ...travelLines(job, figures),
-    ...contingencyLines(base, figures),
-    ...chosenOptionLines(job),
-  ]
-  const totals = totalsOf(lines, figures)
+  const priced = pricedLines(work, hours.value)
+  if (!priced.ok) return priced
+  const { lines, totals } = priced.value
   return accept({
     lines,
-    options: optionsOf(job),
+    options: optionsOf(job, figures),
     labour: labour.value,
     totals,
     gaps: gapsOf(parts.takeOff.lines, job),
@@ -75,6 +71,61 @@ export function buildQuote(work: ForQuote): Outcome<Quote> {
   })
 }
 
+/** Every line with its category of tax, discounts last, and what they come to. */
+function pricedLines(
+  { job, parts, figures }: ForQuote,
+  labour: readonly QuoteLine[],
+): Outcome<{ readonly lines: readonly QuoteLine[]; readonly totals: Totals }> {
+  const { pricing } = job
+  const wrong = pricingProblems(pricing)
+  if (wrong.length > 0) return { ok: false, problems: wrong }
+  const base = [...jobPartLines(parts.takeOff.lines, parts.purchases, { figures, pricing }), ...labour]
+  const plain = [
+    ...base,
+    ...travelLines(job, figures),
+    ...contingencyLines(base, figures),
+    ...chosenOptionLines(job),
+  ]
+  const problems = categoryProblems(
+    job,
+    plain.map((line) => line.lineId),
+  )
+  if (problems.length > 0) return { ok: false, problems }
+  const kinds = kindsOfLines(parts.takeOff.lines)
+  const before = plain.map((line) => {
+    const classed = { lineId: line.lineId, section: line.section, itemKind: kinds.get(line.lineId) }
+    return { ...line, rateKey: categoryOf(classed, job, figures) }
+  })
+  const off = discountLines(before, pricing?.discounts ?? [])
+  if (!off.ok) return off
+  const lines = [...before, ...off.value]
+  return accept({ lines: withOwnTax(lines, pricing, figures), totals: totalsOf(lines, pricing, figures) })
+}
+
+function pricingProblems(pricing: Job['pricing']): readonly Problem[] {
+  if (pricing === undefined) return []
+  const message = unlawfulRounding(pricing.rounding, pricing.rule ?? usualRule)
+  const rounding: readonly Problem[] =
+    message === null ? [] : [{ code: 'invalid', message, path: 'job.pricing.rule' }]
+  return [...rounding, ...sellingProblems(pricing)]
+}
+
+/** Where tax is rounded by line, each line shows its own. */
+function withOwnTax(
+  lines: readonly QuoteLine[],
+  pricing: Job['pricing'],
+  figures: Figures,
+): readonly QuoteLine[] {
+  if (pricing?.rounding !== 'line') return lines
+  const rule = pricing.rule ?? usualRule
+  return lines.map((line) => {
+    const { basisPoints } = taxRate(taxCategory.parse(line.rateKey), figures)
+    return { ...line, taxPence: taxOn(line.netPence, basisPoints, rule) }
+  })
+}
+
+const usualRule: RoundingRule = 'half-up'
+
 const noLabour: LabourAnswer = {
   expectedMin: 0,
   sdMin: 0,
@@ -84,39 +135,28 @@ const noLabour: LabourAnswer = {
   why: given('There is no work in this job', 0, 'min'),
 }
 
-function optionsOf(job: Job): Quote['options'] {
-  return (job.options ?? []).map(({ optionId, name, netPence, taxKey, chosen }) => ({
-    optionId,
-    name,
-    netPence,
-    rateKey: taxKey ?? usualRateKey,
-    chosen,
-  }))
-}
-
-/**
- * The rates of tax in force, by the key that lines name them with.
- * @param figures the firm's figures, as they stand on the day of the quote
- * @source HMRC: standard 20 %, reduced 5 %, zero; dated in the settings
- * @example taxRates({ settings: { 'tax.standardBasisPoints': { value: 2000 }, 'tax.reducedBasisPoints': { value: 500 }, 'tax.zeroBasisPoints': { value: 0 } } })[1].basisPoints // => 500
- */
-export function taxRates(figures: Figures) {
-  const rate = (rateKey: string, rateName: string) => ({
-    rateKey,
-    rateName,
-    basisPoints: figure(figures, `tax.${rateKey}BasisPoints`),
+function optionsOf(job: Job, figures: Figures): Quote['options'] {
+  return (job.options ?? []).map(({ optionId, name, netPence, chosen }) => {
+    const category = categoryOf({ lineId: `option-${optionId}`, section: 'other' }, job, figures)
+    const { basisPoints } = taxRate(category, figures)
+    const taxPence = taxOn(netPence, basisPoints, job.pricing?.rule ?? usualRule)
+    return { optionId, name, netPence, rateKey: category, taxPence, chosen }
   })
-  return [
-    rate('standard', 'VAT, standard rate'),
-    rate('reduced', 'VAT, reduced rate'),
-    rate('zero', 'VAT, zero rate'),
-  ]
 }
 
-function totalsOf(lines: readonly QuoteLine[], figures: Figures): Totals {
-  const taxed = taxTotals({ lines, rates: taxRates(figures), rounding: 'document', rule: 'half-up' })
+function totalsOf(lines: readonly QuoteLine[], pricing: Job['pricing'], figures: Figures): Totals {
+  const rounding = pricing?.rounding ?? 'document'
+  const rule = pricing?.rule ?? usualRule
+  const used = lines.map((line) => taxCategory.parse(line.rateKey))
+  const taxed = taxTotals({ lines, rates: taxRatesOf(used, figures), rounding, rule })
   const depositPence = sharePence(taxed.grossPence, figure(figures, 'money.depositBasisPoints'))
-  return { ...taxed, depositPence }
+  const reversed = taxed.taxes.some((tax) => tax.toAccountFor !== undefined)
+  return {
+    ...taxed,
+    depositPence,
+    ...(pricing === undefined ? {} : { rounding, rule }),
+    ...(reversed ? { reverseChargePence: accountedForPence(taxed) } : {}),
+  }
 }
 
 function gapsOf(lines: readonly TakeOffLine[], job: Job): readonly Gap[] {
@@ -149,14 +189,7 @@ function whyTotal(lines: readonly QuoteLine[], totals: Totals, figures: Figures)
     unit: 'pence',
     from: lines.map((line) => line.why),
   })
-  const taxes = totals.taxes.map((tax) =>
-    because(`${tax.rateName}: its lines x the rate, rounded half up once.`, tax.taxPence, {
-      unit: 'pence',
-      from: [
-        given('Net at this rate', tax.netPence, 'pence'),
-        figureWhy(figures, `tax.${tax.rateKey}BasisPoints`),
-      ],
-    }),
-  )
+  const how = roundedHow(totals.rounding ?? 'document', totals.rule ?? usualRule)
+  const taxes = totals.taxes.map((tax) => taxWhy(tax, figures, how))
   return because('Net and tax.', totals.grossPence, { unit: 'pence', from: [net, ...taxes] })
 }

@@ -11,7 +11,7 @@ import type { JobWork } from '../labour/job-labour.ts'
 import { allocate } from '../money/allocate.ts'
 import { mulDiv } from '../money/mul-div.ts'
 import type { PlacedSwap } from '../takeoff/job-facts.ts'
-import { usualRateKey } from './price-lines.ts'
+import { usualCategory } from './line-categories.ts'
 
 /**
  * Money for minutes of work, exact to a thousandth of a minute and rounded half up to a penny.
@@ -99,7 +99,7 @@ function labourLine(
     quantity: Math.round(line.minutes),
     unit: 'min',
     netPence: line.netPence,
-    rateKey: usualRateKey,
+    rateKey: usualCategory,
     shared: group.swapIds.length === 0,
     swapIds: group.swapIds,
     generic: false,

@@ -5,13 +5,13 @@ import type { Job } from '../../domain/job.ts'
 import type { Purchase, QuoteLine } from '../../domain/quote.ts'
 import type { TakeOffLine } from '../../domain/take-off.ts'
 import { mulDiv } from '../money/mul-div.ts'
-import { markedUpPence, sharePence } from '../money/price.ts'
-
-/** The rate that work and parts carry unless somebody says otherwise. */
-export const usualRateKey = 'standard'
+import { sharePence } from '../money/price.ts'
+import { usualCategory } from './line-categories.ts'
+import { sellingOf, soldFor } from './selling-price.ts'
+import type { Selling } from './selling-price.ts'
 
 /**
- * The priced lines of the parts list: what each is bought for, marked up by its category.
+ * The priced lines of the parts list: what each is bought for, with the firm's mark-up or margin of its kind.
  * @param lines the parts list; gaps have no purchase and so no price
  * @param purchases how each line is bought, with the same order of lines
  * @param figures the firm's figures
@@ -23,37 +23,47 @@ export function partLines(
   purchases: readonly Purchase[],
   figures: Figures,
 ): readonly QuoteLine[] {
+  return jobPartLines(lines, purchases, { figures })
+}
+
+/**
+ * The same, with the job's own mark-ups and margins before the firm's.
+ * @param lines the parts list; gaps have no purchase and so no price
+ * @param purchases how each line is bought, with the same order of lines
+ * @param more the firm's figures, and the job's own way of pricing when it has one
+ * @source practice, no published source
+ * @example jobPartLines([{ itemKind: 'vent', why: { says: 'one', value: 1, from: [] } }], [{ lineId: 'part-1', costPence: 75, packs: [], why: { says: 'one', value: 1, from: [] } }], { figures: { settings: {} }, pricing: { markUps: [{ of: 'vent', by: 'margin', basisPoints: 2500 }] } })[0].netPence // => 100
+ */
+export function jobPartLines(
+  lines: readonly TakeOffLine[],
+  purchases: readonly Purchase[],
+  more: { readonly figures: Figures; readonly pricing?: Job['pricing'] },
+): readonly QuoteLine[] {
   const bought = new Map(purchases.map((purchase) => [purchase.lineId, purchase]))
   return lines.flatMap((line, index) => {
-    const lineId = `part-${index + 1}`
-    const purchase = bought.get(lineId)
-    return purchase === undefined ? [] : [partLine(line, purchase, figures)]
+    const purchase = bought.get(`part-${index + 1}`)
+    const selling = sellingOf(line.itemKind, more.figures, more.pricing)
+    return purchase === undefined ? [] : [partLine(line, purchase, selling)]
   })
 }
 
-function partLine(line: TakeOffLine, purchase: Purchase, figures: Figures): QuoteLine {
-  const markUp =
-    line.itemKind === 'emitter' ? 'money.markUpEmitterBasisPoints' : 'money.markUpPartsBasisPoints'
-  const netPence = markedUpPence(purchase.costPence, figure(figures, markUp))
+function partLine(line: TakeOffLine, purchase: Purchase, selling: Selling): QuoteLine {
+  const why = soldFor(purchase.costPence, selling, [
+    because('How many are needed.', line.quantity, { unit: line.unit, from: [line.why] }),
+    purchase.why,
+  ])
   return {
     lineId: purchase.lineId,
     section: line.itemKind === 'emitter' ? 'emitter' : 'parts',
     name: line.name,
     quantity: chargedQuantity(purchase),
     unit: line.unit,
-    netPence,
-    rateKey: usualRateKey,
+    netPence: Number(why.value),
+    rateKey: usualCategory,
     shared: line.shared,
     swapIds: line.swapIds,
     generic: line.generic,
-    why: because('Cost of the packs x (1 + mark-up).', netPence, {
-      unit: 'pence',
-      from: [
-        because('How many are needed.', line.quantity, { unit: line.unit, from: [line.why] }),
-        purchase.why,
-        figureWhy(figures, markUp),
-      ],
-    }),
+    why,
   }
 }
 
@@ -143,7 +153,7 @@ export function chosenOptionLines(job: Job): readonly QuoteLine[] {
     .map((option) => {
       const why = given(`Chosen option: ${option.name}`, option.netPence, 'pence', 'priced by hand')
       const { optionId, name, netPence } = option
-      const line = ownLine({
+      return ownLine({
         lineId: `option-${optionId}`,
         section: 'other',
         name,
@@ -152,7 +162,6 @@ export function chosenOptionLines(job: Job): readonly QuoteLine[] {
         netPence,
         why,
       })
-      return option.taxKey === undefined ? line : { ...line, rateKey: option.taxKey }
     })
 }
 
@@ -160,5 +169,5 @@ export function chosenOptionLines(job: Job): readonly QuoteLine[] {
 function ownLine(
   line: Pick<QuoteLine, 'lineId' | 'section' | 'name' | 'quantity' | 'unit' | 'netPence' | 'why'>,
 ): QuoteLine {
-  return { ...line, rateKey: usualRateKey, shared: true, swapIds: [], generic: false }
+  return { ...line, rateKey: usualCategory, shared: true, swapIds: [], generic: false }
 }
