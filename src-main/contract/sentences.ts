@@ -23,6 +23,7 @@ const units: readonly (readonly [ending: string, written: string])[] = [
   ['KW', 'kW'],
   ['Km', 'km'],
   ['Min', 'minutes'],
+  ['Pa', 'Pa'],
   ['W', 'W'],
   ['C', '°C'],
   ['K', 'K'],
@@ -42,6 +43,7 @@ const ownWords: Readonly<Record<string, string>> = {
   xMm: 'place from the left (mm)',
   yMm: 'height above the floor (mm)',
   loadW: 'heat load (W)',
+  pa: 'pressure (Pa)',
   rsi: 'inside surface resistance (m²K/W)',
   rse: 'outside surface resistance (m²K/W)',
 }

@@ -1,4 +1,5 @@
 import fixings from '../../resources/settings/fixings.json' with { type: 'json' }
+import hydraulics from '../../resources/settings/hydraulics.json' with { type: 'json' }
 import labour from '../../resources/settings/labour.json' with { type: 'json' }
 import labourTasks from '../../resources/settings/labour-tasks.json' with { type: 'json' }
 import money from '../../resources/settings/money.json' with { type: 'json' }
@@ -17,7 +18,7 @@ import type { Outcome, Problem } from '../domain/outcome.ts'
 import type { Desk } from './desk.ts'
 
 /** Every setting as it was delivered. That the files are what they claim to be is held by a test, not at each start. */
-export const deliveredSettings: readonly Setting[] = [...wall, ...takeoff, ...labour, ...money]
+export const deliveredSettings: readonly Setting[] = [...wall, ...takeoff, ...labour, ...money, ...hydraulics]
 export const deliveredTasks: readonly TaskMinutes[] = labourTasks
 export const deliveredFixings = fixings as readonly Fixing[]
 

@@ -22,8 +22,26 @@ const placed = {
 /** One input for every request that only computes. */
 const inputs: { readonly [N in RequestName]?: InputOf<N> } = {
   'app.about': {},
+  'buy.plan': { job },
+  'buy.split': {
+    lines: [{ lineId: 'valves', itemId: 'valve', need: 2, unit: 'each' }],
+    offers: [
+      { lineId: 'valves', supplierId: 'town', packs: [{ code: 'V1', holds: 1, pence: 1000 }] },
+      { lineId: 'valves', supplierId: 'moor', packs: [{ code: 'MV', holds: 1, pence: 900 }] },
+    ],
+    suppliers: [
+      { supplierId: 'town', name: 'Town Counter', carriagePence: 500 },
+      { supplierId: 'moor', name: 'Moor Supplies', carriagePence: 600 },
+    ],
+  },
   'catalogue.item': { itemId: job.swaps[0]?.emitterId ?? '' },
   'catalogue.search': { text: 'towel rail', most: 5 },
+  'emitter.choose': {
+    job,
+    roomId: job.swaps[0]?.roomId ?? '',
+    wallId: job.swaps[0]?.wallId ?? '',
+    most: 2,
+  },
   'emitter.output': { ...rail, flowC: 55, returnC: 45, roomC: 22, factors: [{ name: 'towels', value: 0.8 }] },
   'figures.list': {},
   'fixing.load': {
@@ -39,10 +57,34 @@ const inputs: { readonly [N in RequestName]?: InputOf<N> } = {
   },
   'flow.lowest': { loadW: 500, roomC: 22, spreadK: 10, emitters: [rail] },
   'heat.load': { room: { name: 'Bathroom', roomC: 22, outsideC: -3, volumeM3: 14.4, roughWPerM3: 45 } },
+  'heat.tables': {},
+  'house.flow': {
+    rooms: [{ name: 'Bathroom', loadW: 500, roomC: 22, emitters: [rail] }],
+    spreadK: 10,
+  },
+  'house.heat': {
+    rooms: [{ name: 'Bathroom', roomC: 22, outsideC: -3, volumeM3: 14.4, roughWPerM3: 45 }],
+  },
+  'house.swapEffects': {
+    rooms: [{ name: 'Bathroom', loadW: 500, roomC: 22, emitters: [rail] }],
+    spreadK: 10,
+    candidates: [{ name: 'bigger', roomIndex: 0, remove: [0], add: [{ ratedW: 900, exponent: 1.25 }] }],
+  },
+  'house.balance': {
+    legs: [{ id: 'main', from: null, pipe: { insideMm: 13.6, lengthM: 12, roughnessMm: 0.0015 } }],
+    circuits: [{ id: 'rail', legId: 'main', watts: 900, valveKvM3PerH: 0.6 }],
+    flowC: 55,
+    returnC: 45,
+  },
   'job.sample': {},
   'job.schema': {},
   'labour.estimate': {
     tasks: [{ name: 'hang', count: 2, optimisticMin: 10, likelyMin: 20, pessimisticMin: 45 }],
+  },
+  'labour.job': { job },
+  'labour.learn': {
+    prior: { optimisticMin: 4, likelyMin: 6, pessimisticMin: 12 },
+    actuals: [{ minutes: 30, count: 4 }],
   },
   'packs.cover': {
     need: 7,
@@ -67,15 +109,20 @@ const inputs: { readonly [N in RequestName]?: InputOf<N> } = {
     zetas: [0.9],
   },
   'quote.build': { job },
+  'system.content': { boilerKW: 18 },
   'takeoff.job': { job },
   'takeoff.swap': { job, swapId: job.swaps[0]?.swapId ?? '' },
+  'uvalue.ageBand': { element: 'wall', construction: 'solidBrick', builtYear: 1910 },
   'uvalue.layers': {
     rsi: 0.13,
     rse: 0.04,
     layers: [{ name: 'brick', thicknessMm: 215, conductivityWPerMK: 0.77 }],
   },
+  'valve.kv': { litresPerMinute: 1.5, pa: 2000, meanC: 50 },
+  'valve.loss': { kvM3PerH: 0.6, litresPerMinute: 1.5, meanC: 50 },
   'wall.fit': placed,
   'wall.setOut': { ...placed, pipes: [] },
+  'water.dose': { product: 'inhibitor', contentLitres: 112, packs: [{ id: 'litre', holds: 1, pence: 1500 }] },
   'water.flow': { watts: 600, flowC: 55, returnC: 45 },
 }
 

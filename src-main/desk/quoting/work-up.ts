@@ -18,6 +18,7 @@ import { catalogueOf } from '../catalogue-of.ts'
 import type { Desk } from '../desk.ts'
 import { figuresInForce } from '../figures-in-force.ts'
 import { checkJob } from '../jobs/check-job.ts'
+import { withLaterFigures } from './kept-figures.ts'
 import { placeSwaps } from './place-swaps.ts'
 import type { PlacedSwap } from '../../engine/takeoff/job-facts.ts'
 
@@ -108,8 +109,12 @@ export async function keptWork(quoteId: string, desk: Desk): Promise<Outcome<Wor
   const { readKeptQuote } = await import('../../store/quotes.ts')
   const kept = await reading(desk.store, (tx) => readKeptQuote(tx, quoteId))
   if (kept === null) return refuse('not-found', `There is no kept quote called ${quoteId}.`, 'quoteId')
-  const { job, figures, catalogue, quote, pickList } = kept.snapshot
-  const prepared = prepareFrom({ job, figures, catalogue, quotedOn: job.quotedOn ?? kept.keptOn })
+  const { job, catalogue, quote, pickList } = kept.snapshot
+  const quotedOn = job.quotedOn ?? kept.keptOn
+  const now = await figuresInForce(desk, quotedOn)
+  if (!now.ok) return now
+  const figures = withLaterFigures(kept.snapshot.figures, now.value)
+  const prepared = prepareFrom({ job, figures, catalogue, quotedOn })
   if (!prepared.ok) return prepared
   const worked = workFrom(prepared.value, job.firm ?? null)
   if (!worked.ok) return worked

@@ -40,7 +40,13 @@ export function jobFacts(job: Job, placed: readonly PlacedSwap[], figures: Figur
     const here = placed.filter((one) => one.room.roomId === room.roomId)
     if (here.length === 0) return []
     const tight = room.tightAccess === true ? { tightAccess: true as const } : {}
-    const ask: RoomAsk = { roomName: room.name, use: room.use, floor: room.floor, swaps: here.length, ...tight }
+    const ask: RoomAsk = {
+      roomName: room.name,
+      use: room.use,
+      floor: room.floor,
+      swaps: here.length,
+      ...tight,
+    }
     return [{ roomId: room.roomId, ask }]
   })
   return { job: jobAsk(job, placed.length, figures), rooms, swaps }
