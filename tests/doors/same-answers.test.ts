@@ -86,6 +86,15 @@ const inputs: { readonly [N in RequestName]?: InputOf<N> } = {
     prior: { optimisticMin: 4, likelyMin: 6, pessimisticMin: 12 },
     actuals: [{ minutes: 30, count: 4 }],
   },
+  'money.totals': {
+    lines: [
+      { netPence: 12_345, category: 'standard' },
+      { netPence: 678, category: 'reverseCharge' },
+    ],
+    on: '2026-11-25',
+    rounding: 'document',
+    rule: 'half-up',
+  },
   'packs.cover': {
     need: 7,
     packs: [
