@@ -84,6 +84,7 @@ describe('a quote that is not ready to go out', () => {
     await addBedroom(page)
     await addSwap(page)
     await follow(page, 'Papers')
+    await page.getByRole('link', { name: 'Give your firm’s details' }).waitFor()
     expect(await page.getByRole('button', { name: 'Make the quote PDF' }).count()).toBe(0)
     await follow(page, 'Give your firm’s details')
     await giveFirm(page)

@@ -70,7 +70,8 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
   const make = usePaper(paper.kind, job)
   const firm = useAsk('firm.read', {})
   const goTo = useGoToField(job)
-  const wantsFirm = paper.kind === 'quote.pdf' && job.firm === undefined && firm.data?.firm === null
+  const mindsFirm = paper.kind === 'quote.pdf' && job.firm === undefined
+  const wantsFirm = mindsFirm && firm.data?.firm === null
   const problems = problemsOf(make.error)
   return (
     <Card title={paper.title}>
@@ -84,7 +85,10 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
             </Button>
           </Notice>
         ) : (
-          <Button loading={make.isPending} onClick={() => make.mutate(undefined, { onSuccess: show })}>
+          <Button
+            loading={make.isPending || (mindsFirm && firm.isPending)}
+            onClick={() => make.mutate(undefined, { onSuccess: show })}
+          >
             {paper.button}
           </Button>
         )}
