@@ -52,8 +52,8 @@ export type SheetMaterial = {
   /** What the emitter hits on this wall, in sentences. */
   readonly clashes: readonly string[]
   readonly jobCautions: readonly Caution[]
-  /** What one person lifts, in kg, by the firm's figures. */
-  readonly onePersonKg: number
+  /** What takes two people to lift here. */
+  readonly lifts: readonly { readonly massKg: number }[]
 }
 
 /** A sheet but for its drawing, which is made to fit the room that the words leave. */
@@ -90,11 +90,7 @@ function cautionsAtWall(from: SheetMaterial): readonly string[] {
   return from.jobCautions.flatMap(({ cautionId }) => shortCautions(cautionId, from))
 }
 
-function shortCautions(
-  cautionId: string,
-  { swap, room, wall, emitter, onePersonKg }: SheetMaterial,
-): readonly string[] {
-  const heaviestKg = Math.max(emitter.dryKg, swap.existing?.dryKg ?? 0)
+function shortCautions(cautionId: string, { swap, room, wall, lifts }: SheetMaterial): readonly string[] {
   switch (cautionId) {
     case 'hidden-services':
       return ['Hidden pipes, cables: detector first.', 'Eye protection and dust mask.']
@@ -111,7 +107,7 @@ function shortCautions(
     case 'system-hot':
       return ['System hot? Cool it, prove it drained.']
     case 'two-person-lift':
-      return heaviestKg > onePersonKg ? [`${kg(heaviestKg)}: two people to lift.`] : []
+      return lifts.map((lift) => `${kg(lift.massKg)}: two people to lift.`)
     default:
       return []
   }

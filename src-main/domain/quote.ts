@@ -135,7 +135,7 @@ export const pickList = record({
   tools: list(tool),
   pipeCuts: list(record({ name: line, bars: list(bar) })),
   missing: list(z.string()),
-  lifts: list(record({ name: line, massKg: z.number(), says: z.string() })),
+  lifts: list(record({ swapId: key, name: line, massKg: z.number(), says: z.string() })),
   why: derivation,
 })
 export type PickList = z.infer<typeof pickList>

@@ -1,6 +1,6 @@
 import type { AnswerOf } from '../../src-main/contract/requests.ts'
-import { emitterShape } from '../../src-main/domain/item.ts'
-import type { Emitter, EmitterShape } from '../../src-main/domain/item.ts'
+import { formOnWall, shapeOf } from '../../src-main/engine/wall/emitter-on-wall.ts'
+import type { Emitter } from '../../src-main/domain/item.ts'
 import type { Job, Swap } from '../../src-main/domain/job.ts'
 import type { Problem } from '../../src-main/domain/outcome.ts'
 import { list } from '../../src-main/domain/schema.ts'
@@ -26,19 +26,6 @@ export type OnWall =
       readonly picture: string
       readonly pictureInWords: string
     }
-
-const shapeFields = Object.keys(emitterShape.unwrap().shape)
-
-/** The part of a catalogue emitter that the wall minds. */
-export function shapeOf(emitter: Emitter): EmitterShape {
-  const fields = Object.entries(emitter).filter(([field]) => shapeFields.includes(field))
-  return emitterShape.parse(Object.fromEntries(fields))
-}
-
-/** How the emitter's form changes its place and its load: people lean on towel rails, not on radiators. */
-export function formOnWall({ form }: Emitter): { readonly curved: boolean; readonly extraKg?: number } {
-  return form.kind === 'towelRail' ? { curved: form.curve === 'curved' } : { curved: false, extraKg: 0 }
-}
 
 /** One swap's emitter on its wall: whether it fits, where to drill, and the drawing. */
 export function useSwapOnWall(job: Job, swap: Swap): OnWall {

@@ -74,7 +74,14 @@ const pickList: PickList = {
     },
   ],
   missing: ['The catalogue has no pipe collar (brass).'],
-  lifts: [{ name: 'Triple panel radiator', massKg: 61.5, says: 'Over 25 kg: two people or a lifting aid.' }],
+  lifts: [
+    {
+      swapId: 'swap-1',
+      name: 'Triple panel radiator',
+      massKg: 61.5,
+      says: 'Over 25 kg: two people or a lifting aid.',
+    },
+  ],
   why,
 }
 

@@ -22,7 +22,7 @@ function material(changes: Partial<SheetMaterial> = {}): SheetMaterial {
   const [swap] = job.swaps
   const [wall] = room?.walls ?? []
   if (room === undefined || swap === undefined || wall === undefined) throw new Error('The test job is whole')
-  const given = { swap, room, wall, emitter: testEmitter, setOut: testSetOut, clashes: [], onePersonKg: 25 }
+  const given = { swap, room, wall, emitter: testEmitter, setOut: testSetOut, clashes: [], lifts: [] }
   return { ...given, jobCautions: quoteOf(testLines).cautions, ...changes }
 }
 

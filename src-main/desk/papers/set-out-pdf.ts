@@ -2,14 +2,13 @@ import type { Desk, UseCase } from '../desk.ts'
 import { drawingPaper, setOutDocument, setOutWithoutDrawings } from '../../documents/set-out-document.ts'
 import { setOutSheet } from '../../documents/set-out-view.ts'
 import type { SetOutSheetWords } from '../../documents/set-out-view.ts'
-import { figure } from '../../domain/figures.ts'
 import { accept, refuse, under } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { Emitter } from '../../domain/item.ts'
 import type { Swap } from '../../domain/job.ts'
 import { wallDrawing } from '../../engine/wall/drawing.ts'
+import { formOnWall, shapeOf } from '../../engine/wall/emitter-on-wall.ts'
 import { fitWall } from '../../engine/wall/fit-wall.ts'
-import { shapeOf } from '../quoting/place-swaps.ts'
 import { printPdf } from './print-pdf.ts'
 import type { Printed } from './print-pdf.ts'
 import { printable } from './printable.ts'
@@ -91,15 +90,14 @@ function draftOf(work: PaperWork, swap: Swap): Outcome<Draft> {
     throw new Error(`The swap ${swap.swapId} was not worked up`)
   }
   const { pipes, centre, bottomMm } = swap
-  const curved = emitter.form.kind === 'towelRail' && emitter.form.curve === 'curved'
   const fit = fitWall(
-    { wall, emitter: shapeOf(emitter), valves: {}, centre, bottomMm, pipes, curved },
+    { wall, emitter: shapeOf(emitter), valves: {}, centre, bottomMm, pipes, ...formOnWall(emitter) },
     figures,
   )
   if (!fit.ok) return fit
   const { envelope, clashes } = fit.value
-  const onePersonKg = figure(figures, 'lift.onePersonKg')
-  const said = { clashes: clashes.map((clash) => clash.says), jobCautions: quote.cautions, onePersonKg }
+  const lifts = work.pickList.lifts.filter((lift) => lift.swapId === swap.swapId)
+  const said = { clashes: clashes.map((clash) => clash.says), jobCautions: quote.cautions, lifts }
   const named = { ...emitter, name: nameOnDrawing(emitter) }
   return accept({
     words: setOutSheet({ swap, room, wall, emitter, setOut, ...said }),

@@ -1,11 +1,12 @@
 import { isEmitter } from '../../domain/catalogue.ts'
 import type { Catalogue } from '../../domain/catalogue.ts'
 import type { Figures } from '../../domain/figures.ts'
-import type { Emitter, EmitterShape } from '../../domain/item.ts'
+import type { Emitter } from '../../domain/item.ts'
 import type { Job, Swap } from '../../domain/job.ts'
 import { accept, under } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { PlacedSwap } from '../../engine/takeoff/job-facts.ts'
+import { formOnWall, shapeOf } from '../../engine/wall/emitter-on-wall.ts'
 import { setOutWall } from '../../engine/wall/set-out-wall.ts'
 
 /** Every swap of a checked job with its room, wall and emitter looked up and its holes set out. */
@@ -16,7 +17,10 @@ export function placeSwaps(job: Job, catalogue: Catalogue, figures: Figures): Ou
     const looked = lookUp(job, swap, emitters)
     const { pipes, centre, bottomMm } = swap
     const where = { wall: looked.wall, valves: {}, centre, bottomMm, pipes }
-    const out = setOutWall({ ...where, emitter: shapeOf(looked.emitter), ...use(looked.emitter) }, figures)
+    const out = setOutWall(
+      { ...where, emitter: shapeOf(looked.emitter), ...formOnWall(looked.emitter) },
+      figures,
+    )
     if (!out.ok) return under(`job.swaps[${index}]`, out)
     placed.push({ ...looked, setOut: out.value })
   }
@@ -32,19 +36,4 @@ function lookUp(job: Job, swap: Swap, emitters: ReadonlyMap<string, Emitter>): O
     throw new Error(`Swap ${swap.swapId} was not checked before it was placed`)
   }
   return { swap, room, wall, emitter }
-}
-
-/** People lean on towel rails, not on radiators; a curved rail stands out a little more. */
-function use({ form }: Emitter): { readonly curved?: boolean; readonly extraKg?: number } {
-  return form.kind === 'towelRail' ? { curved: form.curve === 'curved' } : { extraKg: 0 }
-}
-
-/** The part of a catalogue emitter that the wall minds. */
-export function shapeOf(emitter: Emitter): EmitterShape {
-  const { widthMm, heightMm, depthMm, wallGapMm, connectionOffWallMm, pipeCentresMm, ratedW, rating } =
-    emitter
-  const { exponent, waterLitres, dryKg, brackets, tappings, box } = emitter
-  const sizes = { widthMm, heightMm, depthMm, wallGapMm, connectionOffWallMm, pipeCentresMm }
-  const rest = { ratedW, exponent, waterLitres, dryKg, brackets, tappings, box }
-  return rating === undefined ? { ...sizes, ...rest } : { ...sizes, ...rest, rating }
 }

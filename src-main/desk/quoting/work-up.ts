@@ -84,7 +84,7 @@ function workFrom(
     job,
     firm,
     quote: quote.value,
-    pickList: buildPickList(parts, quote.value, { placed, figures }),
+    pickList: buildPickList(parts, quote.value, { placed, facts, figures }),
     takeOff: parts.takeOff,
     setOuts: Object.fromEntries(placed.map(({ swap, setOut }) => [swap.swapId, setOut])),
     emitters: Object.fromEntries(placed.map(({ swap, emitter }) => [swap.swapId, emitter])),

@@ -15,6 +15,7 @@ import { jobFacts } from '../takeoff/job-facts.ts'
 import type { JobFacts } from '../takeoff/job-facts.ts'
 import type { Shelf } from '../takeoff/shelf.ts'
 import { takeOff } from '../takeoff/take-off.ts'
+import { formOnWall } from '../wall/emitter-on-wall.ts'
 import { setOutWall } from '../wall/set-out-wall.ts'
 
 /** The one swap that each emitter is tried in. */
@@ -55,16 +56,14 @@ export function trialFacts(
 ): Outcome<{ readonly facts: JobFacts; readonly setOut: SetOut }> {
   const { job, room, wall, figures } = trial
   const { pipes, centre, bottomMm } = trial.swap
-  const out = setOutWall({ wall, emitter, valves: {}, centre, bottomMm, pipes, ...useOf(emitter) }, figures)
+  const out = setOutWall(
+    { wall, emitter, valves: {}, centre, bottomMm, pipes, ...formOnWall(emitter) },
+    figures,
+  )
   if (!out.ok) return out
   const swap = { ...trial.swap, emitterId: emitter.itemId }
   const facts = jobFacts(job, [{ swap, room, wall, emitter, setOut: out.value }], figures)
   return accept({ facts, setOut: out.value })
-}
-
-/** People lean on towel rails, not on radiators; a curved rail stands out a little more. */
-function useOf({ form }: Emitter): { readonly curved?: boolean; readonly extraKg?: number } {
-  return form.kind === 'towelRail' ? { curved: form.curve === 'curved' } : { extraKg: 0 }
 }
 
 /**

@@ -4,7 +4,10 @@ import type { Figures } from '../../domain/figures.ts'
 import { certain } from '../../domain/outcome.ts'
 import type { PickList, Purchase, Quote } from '../../domain/quote.ts'
 import { cutPipe } from '../buying/cut-pipe.ts'
-import type { PlacedSwap } from '../takeoff/job-facts.ts'
+import { hangingCrew, liftLimit, liftSettings } from '../labour/crew-lift.ts'
+import type { JobFacts, PlacedSwap } from '../takeoff/job-facts.ts'
+import type { SwapFacts } from '../takeoff/swap-facts.ts'
+import { named } from '../takeoff/rule.ts'
 import { needInWords } from '../takeoff/resolve.ts'
 import type { PricedTakeOff } from '../takeoff/take-off.ts'
 
@@ -14,14 +17,14 @@ import type { PricedTakeOff } from '../takeoff/take-off.ts'
  * @param quote the quote, for its gaps
  * @param more the swaps and the firm's figures
  * @source practice, no published source
- * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [], lines: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], figures: { settings: { 'pipe.kerfMm': { value: 1 }, 'lift.onePersonKg': { value: 25 } } } }).missing // => ["No vent."]
+ * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [], lines: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], facts: { swaps: [] }, figures: { settings: { 'pipe.kerfMm': { value: 1 } } } }).missing // => ["No vent."]
  */
 export function buildPickList(
   parts: PricedTakeOff,
   quote: Pick<Quote, 'gaps'>,
-  more: { readonly placed: readonly PlacedSwap[]; readonly figures: Figures },
+  more: { readonly placed: readonly PlacedSwap[]; readonly facts: JobFacts; readonly figures: Figures },
 ): PickList {
-  const { placed, figures } = more
+  const { placed, facts, figures } = more
   const suppliers = supplierGroups(parts, placed)
   return {
     suppliers,
@@ -35,7 +38,7 @@ export function buildPickList(
     missing: quote.gaps.map((gap) =>
       gap.waived === undefined ? gap.says : `${gap.says} Left out because: ${gap.waived}`,
     ),
-    lifts: liftsOf(placed, figure(figures, 'lift.onePersonKg')),
+    lifts: facts.swaps.flatMap((swap) => liftsOf(swap, figures)),
     why: because('Whole packs for every line, by supplier.', parts.purchases.length, {
       unit: 'lines',
       from: parts.purchases.map((purchase) => purchase.why),
@@ -90,12 +93,14 @@ function cutsOf(purchase: Purchase, kerfMm: number): PickList['pipeCuts'] {
   return [{ name: purchase.name, bars: certain(cutPipe({ pieces, stock, kerfMm })).bars }]
 }
 
-function liftsOf(placed: readonly PlacedSwap[], onePersonKg: number): PickList['lifts'] {
-  return placed
-    .filter(({ emitter }) => emitter.dryKg > onePersonKg)
-    .map(({ emitter }) => ({
-      name: emitter.name,
-      massKg: emitter.dryKg,
-      says: `Over ${onePersonKg} kg: two people or a lifting aid.`,
-    }))
+/** What one person should not lift alone, by where and how it is lifted: the new emitter, and the old one on its way out. */
+function liftsOf({ swapId, ask }: SwapFacts, figures: Figures): PickList['lifts'] {
+  const use = named(figures, liftSettings)
+  const says = 'Over what one person should lift here: two people or a lifting aid.'
+  const anew =
+    hangingCrew(ask, use).people === 2 ? [{ name: ask.emitterName, massKg: ask.emitterMassKg }] : []
+  const oldKg = ask.oldMassKg ?? 0
+  const out = liftLimit(oldKg, { stairs: ask.storey !== 0 }, use)
+  const old = out.people === 2 ? [{ name: `Old: ${ask.oldName ?? 'emitter'}`, massKg: oldKg }] : []
+  return [...anew, ...old].map((lift) => ({ swapId, ...lift, says }))
 }

@@ -6,7 +6,7 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import type { Job, Room, Swap } from '../../../src-main/domain/job.ts'
 import { call } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
-import { formOnWall, shapeOf } from '../../parts/use-swap-on-wall.ts'
+import { formOnWall, shapeOf } from '../../../src-main/engine/wall/emitter-on-wall.ts'
 import { rankEmitters } from './rank-emitters.ts'
 import type { At, Ranked } from './rank-emitters.ts'
 

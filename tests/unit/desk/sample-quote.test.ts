@@ -140,6 +140,22 @@ describe('every figure answers why', () => {
   })
 })
 
+describe('what one person should not lift is marked alike in the caution, the labour and the pick list', () => {
+  const lifts = () => worked.pickList.lifts.map(({ swapId, massKg }) => [swapId, massKg])
+  it('the 26.8 kg panel is; the 12.2 kg rail, the old 9 kg and the old 19 kg one are not', () => {
+    expect(lifts()).toEqual([['bedroom-panel', 26.8]])
+    expect(worked.quote.cautions.map((caution) => caution.cautionId)).toContain('two-person-lift')
+  })
+  it('an old emitter of 22 kg is over what one carries down the stairs (25 kg x 0.8 = 20 kg)', async () => {
+    const swaps = job.swaps.map((swap) =>
+      swap.existing === undefined ? swap : { ...swap, existing: { ...swap.existing, dryKg: 22 } },
+    )
+    const heavier = await workUp({ ...job, swaps }, desk)
+    if (!heavier.ok) throw new Error('refused')
+    expect(heavier.value.pickList.lifts.map(({ massKg }) => massKg)).toEqual([22, 26.8, 22])
+  })
+})
+
 describe('the order of things never matters', () => {
   it('the same job with its swaps turned round costs the same', async () => {
     const turned = await workUp({ ...job, swaps: job.swaps.toReversed() }, desk)
