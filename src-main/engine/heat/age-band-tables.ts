@@ -1,6 +1,6 @@
-export type AgeBand = 'A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G' | 'H' | 'I' | 'J' | 'K'
+export type AgeBand = 'A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G' | 'H' | 'I' | 'J' | 'K' | 'L'
 export type UkCountry = 'england' | 'wales' | 'scotland' | 'northernIreland'
-export type UValueElement = 'wall' | 'roof' | 'window' | 'roofWindow' | 'door' | 'inside'
+export type UValueElement = 'wall' | 'roof' | 'floor' | 'window' | 'roofWindow' | 'door' | 'inside'
 
 type Table = {
   readonly tableId: string

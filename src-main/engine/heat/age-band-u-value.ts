@@ -31,7 +31,7 @@ export type AgeBandUValueAnswer = {
  *
  * @param input the element, its construction, and what its table goes by; `country` is England when absent
  * @param tables the published tables; a firm may bring its own
- * @source RdSAP 2009 tables S6 to S10 and S14; EN 12831-1:2017 table B.15 for doors
+ * @source RdSAP 2009 tables S6 to S9, RdSAP 2012 (version 9.94) tables S6 to S8 (band L), S10, S12, S14 and S15a; EN 12831-1:2017 table B.15 for doors
  * @example ageBandUValue({ element: 'window', construction: 'double' }, { ageBands: [], uValues: [{ tableId: 'w', element: 'window', by: 'construction', says: 'Windows', source: 'S14', rows: [{ construction: 'double', says: 'Double', uWPerM2K: 2 }] }] }).value.uWPerM2K // => 2.0
  */
 export function ageBandUValue(input: AgeBandUValueInput, tables: UValueTables): Outcome<AgeBandUValueAnswer> {
@@ -47,8 +47,8 @@ export function ageBandUValue(input: AgeBandUValueInput, tables: UValueTables): 
     const message = `No table of ${construction} goes by thickness; leave it out and name the insulated construction.`
     return refuse('invalid', message, 'insulationMm')
   }
-  const byAge = withRow.find((table) => table.by === 'ageBand')
-  if (byAge !== undefined) return readAge(byAge, { ...input, country }, tables)
+  const byAge = withRow.filter((table) => table.by === 'ageBand')
+  if (byAge.length > 0) return readAge(byAge, { ...input, country }, tables)
   const alone = withRow.find((table) => table.by === 'construction')
   if (alone !== undefined) return readAlone(alone, construction)
   const message = `The ${element} ${construction} goes by its insulation: give its thickness in mm.`
@@ -96,21 +96,30 @@ function readThickness(
   return answer(table, row, { uWPerM2K, from: [used] })
 }
 
+/** One table may print the bands that another leaves out. */
 function readAge(
-  table: TableBy<'ageBand'>,
+  ofConstruction: readonly TableBy<'ageBand'>[],
   input: AgeBandUValueInput & { readonly country: UkCountry },
   tables: UValueTables,
 ): Outcome<AgeBandUValueAnswer> {
   const band = ageBandOf(input, tables.ageBands)
   if (!band.ok) return band
   const { ageBand, why } = band.value
+  const table = ofConstruction.find(({ ageBands }) => ageBands.includes(ageBand))
+  if (table === undefined) return printsNothing(input.construction, ageBand)
   const row = rowOf(table.rows, input.construction)
   const uWPerM2K = row.uWPerM2K[table.ageBands.indexOf(ageBand)] ?? null
-  if (uWPerM2K === null) {
-    return refuse('not-found', `The table prints nothing for ${row.says} in age band ${ageBand}.`, 'ageBand')
-  }
+  if (uWPerM2K === null) return printsNothing(row.says, ageBand)
   const read = answer(table, row, { uWPerM2K, from: [given('Country', input.country), why] })
   return accept({ ...read.value, ageBand })
+}
+
+function printsNothing(construction: string, ageBand: AgeBand): Outcome<never> {
+  return refuse(
+    'not-found',
+    `The table prints nothing for ${construction} in age band ${ageBand}.`,
+    'ageBand',
+  )
 }
 
 function readAlone(table: TableBy<'construction'>, construction: string): Outcome<AgeBandUValueAnswer> {

@@ -15,9 +15,9 @@ export type AgeBandAnswer = { readonly ageBand: AgeBand; readonly why: Derivatio
  * The age band of a dwelling: the one that is given, or the one whose years hold the year it was built.
  * Refuses neither of them, a year and a band that do not agree, and a band that the country does not have.
  *
- * @param input an age band A to K, or the year it was built, 1000 to 2100, and the country
+ * @param input an age band A to L, or the year it was built, 1000 to 2100, and the country
  * @param years the years of the bands, by country
- * @source RdSAP 2009 table S1
+ * @source RdSAP 2012 (version 9.94) table S1
  * @example ageBandOf({ builtYear: 1935, country: 'wales' }, [{ countries: ['wales'], source: 'S1', bands: [{ ageBand: 'C', fromYear: 1930, toYear: 1949 }] }]).value.ageBand // => 'C'
  */
 export function ageBandOf(input: AgeBandInput, years: readonly AgeBandYears[]): Outcome<AgeBandAnswer> {

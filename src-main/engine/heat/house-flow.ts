@@ -146,8 +146,15 @@ export function houseReach(rooms: readonly RoomFlow[]): HouseReach {
   }
 }
 
-/** Rooms that are short by the share that they get, least first; warm ones by flow, highest first; then the rest. */
-function worstFirst(a: RoomFlow, b: RoomFlow): number {
+/**
+ * The order of rooms from the worst: short ones by the share of their need that they get, least first; warm ones by flow, highest
+ * first; then those that need no heat, then those that are only guessed. Below 0 where `a` stands first.
+ * @param a one room
+ * @param b another
+ * @source practice, no published source
+ * @example worstFirst({ state: 'warm', flowC: 50 }, { state: 'warm', flowC: 55 }) // => 5
+ */
+export function worstFirst(a: RoomFlow, b: RoomFlow): number {
   const byGroup = groupOf(a) - groupOf(b)
   if (byGroup !== 0) return byGroup
   if (groupOf(a) === 0) return shareOf(a) - shareOf(b)

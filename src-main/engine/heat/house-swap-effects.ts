@@ -12,7 +12,11 @@ import type { SwapCandidate } from './house-swap-candidate.ts'
 import { ranked } from './house-swap-rank.ts'
 import type { RankedSwap } from './house-swap-rank.ts'
 
-export type HouseSwapEffectsInput = HouseFlowInput & { readonly candidates: readonly SwapCandidate[] }
+export type HouseSwapEffectsInput = HouseFlowInput & {
+  readonly candidates: readonly SwapCandidate[]
+  /** The house has other rooms, which cannot be judged and so are not in the list. */
+  readonly onlyPart?: boolean | undefined
+}
 export type NotJudged = {
   readonly candidateIndex: number
   readonly name: string
@@ -63,7 +67,8 @@ export function houseSwapEffects(input: HouseSwapEffectsInput): Outcome<HouseSwa
   const house = judgedRooms(input)
   if (!house.ok) return house
   const before = houseReach(house.value.judged)
-  const backed = house.value.judged.every(({ state }) => state !== 'rough')
+  const measured = house.value.judged.every(({ state }) => state !== 'rough')
+  const backed = measured && input.onlyPart !== true
   const who = backed ? 'the house' : 'the measured rooms'
   const effects: SwapEffect[] = []
   const notJudged: NotJudged[] = []
@@ -74,7 +79,7 @@ export function houseSwapEffects(input: HouseSwapEffectsInput): Outcome<HouseSwa
     else notJudged.push(effect.value)
   }
   const inOrder = ranked(effects, who)
-  const says = answerSays(before, inOrder, who)
+  const says = answerSays(before, inOrder, { who, measured })
   const why = because(says, inOrder[0]?.lowersK ?? inOrder[0]?.name ?? 'none', {
     source: 'EN 442-2',
     ...(inOrder[0]?.lowersK === undefined ? {} : { unit: 'K' }),
@@ -208,12 +213,15 @@ function effectSays({ name, who, before, after, lowersK, room }: Said): string {
   return `${name} ${way} ${who} by ${Math.abs(lowersK)} K to ${flowC} °C, then held by ${worst}.`
 }
 
-function answerSays(before: HouseReach, inOrder: readonly RankedSwap[], who: Who): string {
+function answerSays(
+  before: HouseReach,
+  inOrder: readonly RankedSwap[],
+  { who, measured }: { readonly who: Who; readonly measured: boolean },
+): string {
   const best = inOrder[0]
+  const why = measured ? 'cannot be judged' : 'are only guessed'
   const rough =
-    who === 'the house'
-      ? ''
-      : ' Rooms that are only guessed are left out, so this is not yet the whole house.'
+    who === 'the house' ? '' : ` Rooms that ${why} are left out, so this is not yet the whole house.`
   if (best === undefined) return `No swap could be judged.${rough}`
   if (before.flowC !== undefined && best.lowersK !== undefined && best.lowersK <= 0) {
     return `No swap here lowers ${who}: ${before.worstRoom} holds it at ${before.flowC} °C.${rough}`

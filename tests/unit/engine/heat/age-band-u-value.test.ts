@@ -32,19 +32,49 @@ describe('a U-value from the tables', () => {
     expect(wrong).toMatchObject({ code: 'not-found', path: 'ageBand' })
   })
 
+  it('takes each band from the table that prints it', () => {
+    const old = answered(ageBandUValue({ ...brick, builtYear: 2011 }, tables))
+    expect(old).toMatchObject({ ageBand: 'K', uWPerM2K: 0.3, source: 'RdSAP 2009 (version 9.90), table S6' })
+    const young = answered(ageBandUValue({ ...brick, builtYear: 2012 }, tables))
+    expect(young).toMatchObject({
+      ageBand: 'L',
+      uWPerM2K: 0.28,
+      source: 'RdSAP 2012 (version 9.94, September 2019), table S6',
+    })
+    expect(leavesOf(young.why)).toEqual(['Solid brick, as built', 'england', 2012])
+  })
+
+  it('says that a table prints nothing for a band which none of its tables has', () => {
+    const only = { ...tables, uValues: tables.uValues.filter(({ tableId }) => !tableId.endsWith('.L')) }
+    expect(refused(ageBandUValue({ ...brick, ageBand: 'L' }, only))).toEqual({
+      code: 'not-found',
+      message: 'The table prints nothing for solidBrick in age band L.',
+      path: 'ageBand',
+    })
+    const floor = { element: 'floor', construction: 'exposedAsBuilt', ageBand: 'F' } as const
+    expect(refused(ageBandUValue(floor, tables)).message).toBe(
+      'The table prints nothing for Floor over outside air or unheated space, as built or not known in age band F.',
+    )
+  })
+
   it('names what there is when a construction is not known', () => {
     const wrong = refused(ageBandUValue({ element: 'window', construction: 'bottle' }, tables))
     expect(wrong).toMatchObject({ code: 'not-found', path: 'construction' })
-    expect(wrong.message).toContain('single, double, secondary, triple')
+    expect(wrong.message).toContain(
+      'should be one of single, double, doubleOldNarrow, doubleOldMiddle, doubleOldWide, secondary, triple.',
+    )
   })
 
   it('refuses a thickness where no table goes by thickness, and wants one where only thickness will do', () => {
     expect(refused(ageBandUValue({ ...brick, builtYear: 1910, insulationMm: 50 }, tables)).path).toBe(
       'insulationMm',
     )
-    expect(refused(ageBandUValue({ element: 'roof', construction: 'thatch' }, tables)).path).toBe(
-      'insulationMm',
-    )
+    const byThickness = { ...tables, uValues: tables.uValues.filter(({ by }) => by === 'insulationMm') }
+    expect(refused(ageBandUValue({ element: 'roof', construction: 'thatch' }, byThickness))).toEqual({
+      code: 'invalid',
+      message: 'The roof thatch goes by its insulation: give its thickness in mm.',
+      path: 'insulationMm',
+    })
     const roof = { element: 'roof', construction: 'slatesOrTiles', insulationMm: -1 } as const
     expect(refused(ageBandUValue(roof, tables)).path).toBe('insulationMm')
   })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { emitterOutput as request } from '../../../../src-main/contract/heat.ts'
+import { emitterOutput as request } from '../../../../src-main/contract/heating/heat.ts'
 import { exponentFromTwoRatings } from '../../../../src-main/engine/heat/emitter-exponent.ts'
 import { emitterOutput, emitterWatts } from '../../../../src-main/engine/heat/emitter-output.ts'
 import { excessTemperatureK, meanExcessK } from '../../../../src-main/engine/heat/excess-temperature.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { heatLoad as request } from '../../../../src-main/contract/heat.ts'
+import { heatLoad as request } from '../../../../src-main/contract/heating/heat.ts'
 import type { MeasuredRoomHeat } from '../../../../src-main/domain/room-heat.ts'
 import { heatLoad } from '../../../../src-main/engine/heat/heat-load.ts'
 import { answered, leavesOf, refused } from '../../../answered.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { houseFlow as request } from '../../../../src-main/contract/house.ts'
+import { houseFlow as request } from '../../../../src-main/contract/heating/house.ts'
 import type { RoomHeat } from '../../../../src-main/domain/room-heat.ts'
 import { houseFlow } from '../../../../src-main/engine/heat/house-flow.ts'
 import { lowestFlow } from '../../../../src-main/engine/heat/lowest-flow.ts'

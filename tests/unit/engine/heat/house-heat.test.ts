@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { houseHeat as request } from '../../../../src-main/contract/house.ts'
+import { houseHeat as request } from '../../../../src-main/contract/heating/house.ts'
 import type { MeasuredRoomHeat, RoomHeat } from '../../../../src-main/domain/room-heat.ts'
 import { houseHeat } from '../../../../src-main/engine/heat/house-heat.ts'
 import { answered, leavesOf, refused } from '../../../answered.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { houseSwapEffects as request } from '../../../../src-main/contract/house.ts'
+import { houseSwapEffects as request } from '../../../../src-main/contract/heating/house.ts'
 import { houseFlow } from '../../../../src-main/engine/heat/house-flow.ts'
 import { houseSwapEffects } from '../../../../src-main/engine/heat/house-swap-effects.ts'
 import { answered, refused } from '../../../answered.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { flowLowest } from '../../../../src-main/contract/heat.ts'
+import { flowLowest } from '../../../../src-main/contract/heating/heat.ts'
 import { emitterOutput } from '../../../../src-main/engine/heat/emitter-output.ts'
 import { lowestFlow } from '../../../../src-main/engine/heat/lowest-flow.ts'
 import { answered, leavesOf, refused } from '../../../answered.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { uvalueLayers } from '../../../../src-main/contract/heat.ts'
+import { uvalueLayers } from '../../../../src-main/contract/heating/heat.ts'
 import { layersUValue } from '../../../../src-main/engine/heat/u-value.ts'
 import { answered, leavesOf, refused } from '../../../answered.ts'
 

@@ -1,7 +1,18 @@
 import { z } from 'zod'
-import { derivation } from '../domain/derivation.ts'
-import { count, heatW, key, line, list, litres, pence, pricePence, ratio, record } from '../domain/schema.ts'
-import { query } from './request.ts'
+import { derivation } from '../../domain/derivation.ts'
+import {
+  count,
+  heatW,
+  key,
+  line,
+  list,
+  litres,
+  pence,
+  pricePence,
+  ratio,
+  record,
+} from '../../domain/schema.ts'
+import { query } from '../request.ts'
 
 const finite = z.number()
 /** Water in a wet system stays liquid: 1 to 110 degrees. */
@@ -93,15 +104,59 @@ export const houseBalance = query('house.balance', {
   }),
 })
 
+const pipeMaterial = z.enum(['copper', 'plastic', 'steel'])
+const boreMm = z.number().gt(0).lte(500)
+/** The bores of pipe sizes, by material. */
+export const pipeBores = list(
+  record({
+    material: pipeMaterial,
+    source: line,
+    sizes: list(record({ outsideMm: boreMm, insideMm: boreMm }), 50, 1),
+  }),
+  10,
+)
+const lengthM = z.number().gte(0).lte(10_000)
+
 export const systemContent = query('system.content', {
-  doc: 'The water in a heating system: as surveyed, or an allowance by boiler output, marked so.',
+  doc: 'The water in a heating system: as surveyed, its parts added up, and an allowance by boiler output for the rest, marked so.',
   input: record({
     surveyedLitres: litres.optional(),
+    /** Every emitter of the system, from the catalogue or by its water. */
+    emitters: list(
+      z.union([
+        record({ itemId: key, count: count.optional() }),
+        record({ name: line, waterLitres: litres, count: count.optional() }),
+      ]),
+      500,
+    ).optional(),
+    /** Every run of pipe, flow and return together, by its bore or by its size. */
+    pipes: list(
+      z.union([
+        record({ insideMm: boreMm, lengthM }),
+        record({ material: pipeMaterial, outsideMm: boreMm, lengthM }),
+      ]),
+      500,
+    ).optional(),
+    /** The boiler or heat pump itself. */
+    boilerLitres: litres.optional(),
     boilerKW: z.number().gt(0).lte(1000).optional(),
     /** The firm's own allowance when absent. */
     litresPerKW: z.number().gt(0).lte(100).optional(),
   }),
-  output: record({ litres: finite, surveyed: z.boolean(), why: derivation }),
+  output: record({
+    litres: finite,
+    surveyed: z.boolean(),
+    /** Where the water was surveyed part by part. */
+    parts: list(
+      record({
+        what: z.enum(['emitters', 'pipes', 'boiler', 'allowance']),
+        litres: finite,
+        surveyed: z.boolean(),
+      }),
+    ).optional(),
+    says: z.string().optional(),
+    why: derivation,
+  }),
 })
 
 export const waterDose = query('water.dose', {
@@ -109,6 +164,8 @@ export const waterDose = query('water.dose', {
   input: record({
     product: z.enum(['inhibitor', 'cleaner']),
     contentLitres: litres,
+    /** The catalogue's product: it says what a litre treats, and which containers there are at what price. */
+    itemId: key.optional(),
     /** The share of the water that is let out; all of it when absent. */
     drainedShare: ratio.optional(),
     /** The firm's own figure for the product when absent. */
@@ -122,6 +179,8 @@ export const waterDose = query('water.dose', {
   output: record({
     litres: finite,
     containers: record({ picks: list(record({ id: line, count })), pence, leftover: finite }).nullable(),
+    /** Who sells the containers, where they come from the catalogue. */
+    supplier: record({ supplierId: key, name: line }).optional(),
     why: derivation,
   }),
 })

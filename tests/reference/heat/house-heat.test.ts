@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import type { Boundary, RoomHeat } from '../../src-main/domain/room-heat.ts'
-import { houseFlow } from '../../src-main/engine/heat/house-flow.ts'
-import { houseHeat } from '../../src-main/engine/heat/house-heat.ts'
-import { houseSwapEffects } from '../../src-main/engine/heat/house-swap-effects.ts'
-import { btuPerHourFromW } from '../../src-main/engine/units/exact-units.ts'
-import { answered } from '../answered.ts'
+import type { Boundary, RoomHeat } from '../../../src-main/domain/room-heat.ts'
+import { houseFlow } from '../../../src-main/engine/heat/house-flow.ts'
+import { houseHeat } from '../../../src-main/engine/heat/house-heat.ts'
+import { houseSwapEffects } from '../../../src-main/engine/heat/house-swap-effects.ts'
+import { btuPerHourFromW } from '../../../src-main/engine/units/exact-units.ts'
+import { answered } from '../../answered.ts'
 
 describe('the rooms of a published house, in feet, Fahrenheit and Btu (diydata.com, ch_design)', () => {
   const cOf = (fahrenheit: number) => (fahrenheit - 32) / 1.8

@@ -1,7 +1,7 @@
 import { z } from 'zod'
-import { derivation } from '../domain/derivation.ts'
-import { heatW, list, record } from '../domain/schema.ts'
-import { query } from './request.ts'
+import { derivation } from '../../domain/derivation.ts'
+import { heatW, list, record } from '../../domain/schema.ts'
+import { query } from '../request.ts'
 
 const finite = z.number()
 /** Water in a wet system stays liquid: 1 to 110 degrees. */

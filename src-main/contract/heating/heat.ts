@@ -1,8 +1,8 @@
 import { z } from 'zod'
-import { derivation } from '../domain/derivation.ts'
-import { exponent, rating, ratedW, roomHeat } from '../domain/room-heat.ts'
-import { heatW, line, list, ratio, record, temperatureC } from '../domain/schema.ts'
-import { query } from './request.ts'
+import { derivation } from '../../domain/derivation.ts'
+import { exponent, rating, ratedW, roomHeat } from '../../domain/room-heat.ts'
+import { heatW, line, list, ratio, record, temperatureC } from '../../domain/schema.ts'
+import { query } from '../request.ts'
 
 const finite = z.number()
 export const meanKind = z.enum(['logarithmic', 'arithmetic'])

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { uvalueAgeBand } from '../../src-main/contract/house.ts'
-import type { AgeBandUValueInput } from '../../src-main/engine/heat/age-band-u-value.ts'
-import { ageBandUValue } from '../../src-main/engine/heat/age-band-u-value.ts'
-import { answered } from '../answered.ts'
-import { heatTablesOnDisk as tables } from '../heat-tables-for-tests.ts'
+import { uvalueAgeBand } from '../../../src-main/contract/heating/house.ts'
+import type { AgeBandUValueInput } from '../../../src-main/engine/heat/age-band-u-value.ts'
+import { ageBandUValue } from '../../../src-main/engine/heat/age-band-u-value.ts'
+import { answered } from '../../answered.ts'
+import { heatTablesOnDisk as tables } from '../../heat-tables-for-tests.ts'
 
 const u = (input: AgeBandUValueInput) => {
   const answer = answered(ageBandUValue(input, tables))
@@ -81,6 +81,12 @@ describe('the year it was built finds the band of RdSAP table S1', () => {
     ['england', 1976, 'F'],
     ['england', 1995, 'H'],
     ['england', 2007, 'K'],
+    ['england', 2011, 'K'],
+    ['wales', 2012, 'L'],
+    ['scotland', 2011, 'K'],
+    ['scotland', 2012, 'L'],
+    ['northernIreland', 2013, 'K'],
+    ['northernIreland', 2014, 'L'],
     ['scotland', 1918, 'A'],
     ['scotland', 1965, 'E'],
     ['scotland', 2007, 'J'],
@@ -122,15 +128,34 @@ describe('roofs agree with RdSAP 2009 table S9', () => {
     expect(u({ element: 'roof', construction: 'thatch', insulationMm })).toBe(printed)
   })
 
-  it('by age, from memory (table S10): 2.3 to band D, 0.40 in G, 0.16 in K; the source says “from memory”', () => {
-    const roof = { element: 'roof', construction: 'slatesOrTiles' } as const
-    expect([
-      u({ ...roof, ageBand: 'D' }),
-      u({ ...roof, ageBand: 'G' }),
-      u({ ...roof, ageBand: 'K' }),
-    ]).toEqual([2.3, 0.4, 0.16])
-    expect(answered(ageBandUValue({ ...roof, ageBand: 'D' }, tables)).source).toContain('from memory')
-  })
+  it.each([
+    ['slatesOrTiles', 'D', 2.3, 2.3],
+    ['slatesOrTiles', 'G', 0.4, 0.4],
+    ['slatesOrTiles', 'K', 0.16, 0.16],
+    ['slatesOrTiles', 'L', 0.16, 0.15],
+    ['slatesOrTilesAtRafters', 'H', 0.35, 0.35],
+    ['slatesOrTilesAtRafters', 'L', 0.18, 0.18],
+    ['flat', 'I', 0.35, 0.35],
+    ['flat', 'K', 0.25, 0.2],
+    ['flat', 'L', 0.18, 0.18],
+    ['roomInRoof', 'G', 0.5, 0.5],
+    ['roomInRoof', 'J', 0.3, 0.3],
+    ['roomInRoof', 'K', 0.25, 0.2],
+    ['thatch', 'A', 0.35, 0.35],
+    ['thatch', 'J', 0.3, 0.3],
+    ['thatchRoomInRoof', 'L', 0.18, 0.18],
+  ] as const)(
+    'by age, %s in band %s: %d W/m²K, in Scotland %d (RdSAP 2012 version 9.94, table S10)',
+    (construction, ageBand, printed, inScotland) => {
+      const roof = { element: 'roof', construction, ageBand } as const
+      for (const country of ['england', 'wales', 'northernIreland'] as const) {
+        const known = country !== 'northernIreland' || ageBand !== 'J'
+        if (known) expect(u({ ...roof, country })).toBe(printed)
+      }
+      expect(u({ ...roof, country: 'scotland' })).toBe(inScotland)
+      expect(answered(ageBandUValue(roof, tables)).source).toContain('9.94')
+    },
+  )
 })
 
 describe('glass, doors and inside walls', () => {
@@ -142,6 +167,14 @@ describe('glass, doors and inside walls', () => {
   ])('%s glazing: %d W/m²K, 0.2 more in a roof (RdSAP 2009 table S14)', (construction, printed) => {
     expect(u({ element: 'window', construction })).toBe(printed)
     expect(u({ element: 'roofWindow', construction })).toBeCloseTo(printed + 0.2, 9)
+  })
+
+  it.each([
+    ['doubleOldNarrow', 3.1],
+    ['doubleOldMiddle', 2.8],
+    ['doubleOldWide', 2.6],
+  ])('%s, before 2002: %d W/m²K (RdSAP 2012 version 9.94, table S14)', (construction, printed) => {
+    expect(u({ element: 'window', construction })).toBe(printed)
   })
 
   it('an outside door of any age: 3.5 W/m²K (EN 12831-1:2017 table B.15)', () => {

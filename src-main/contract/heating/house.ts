@@ -1,8 +1,8 @@
 import { z } from 'zod'
-import { derivation } from '../domain/derivation.ts'
-import { exponent, rating, ratedW, roomHeat } from '../domain/room-heat.ts'
-import { heatW, key, line, list, ratio, record, temperatureC } from '../domain/schema.ts'
-import { query } from './request.ts'
+import { derivation } from '../../domain/derivation.ts'
+import { exponent, rating, ratedW, roomHeat } from '../../domain/room-heat.ts'
+import { heatW, key, line, list, ratio, record, temperatureC } from '../../domain/schema.ts'
+import { query } from '../request.ts'
 
 const finite = z.number()
 const whole = z.int().gte(0)
@@ -119,9 +119,9 @@ export const houseSwapEffects = query('house.swapEffects', {
   }),
 })
 
-export const ageBand = z.enum(['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K'])
+export const ageBand = z.enum(['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L'])
 export const ukCountry = z.enum(['england', 'wales', 'scotland', 'northernIreland'])
-export const uValueElement = z.enum(['wall', 'roof', 'window', 'roofWindow', 'door', 'inside'])
+export const uValueElement = z.enum(['wall', 'roof', 'floor', 'window', 'roofWindow', 'door', 'inside'])
 const builtYear = z.int().gte(1000).lte(2100)
 
 export const uvalueAgeBand = query('uvalue.ageBand', {
@@ -147,6 +147,42 @@ const tableU = z.number().gt(0).lte(10)
 const uTable = { tableId: key, element: uValueElement, says: line, source: line }
 const uRow = { construction: key, says: line, note: line.optional() }
 const year = builtYear.nullable()
+const perHour = z.number().gte(0).lte(30)
+/** The simplified defaults of the standard's annex B, for whom no national figure binds. */
+const standardDefaults = record({
+  airChanges: record({ source: line, rows: list(record({ building: key, says: line, perHour })) }),
+  wholeBuildingFactors: record({
+    source: line,
+    rows: list(record({ behind: key, says: line, factor: ratio })),
+  }),
+  indoorTemperatures: record({
+    source: line,
+    rows: list(record({ building: key, says: line, roomC: temperatureC })),
+  }),
+  /** By the drop of the room's temperature, then by the hours in which it is to be warm again. */
+  reheat: record({
+    source: line,
+    dropK: list(z.number().gt(0).lte(20), 10, 1),
+    rows: list(
+      record({
+        hours: z.number().gt(0).lte(24),
+        reheatWPerM2: list(z.number().gte(0).lte(200), 10, 1),
+      }),
+    ),
+  }),
+  uValues: record({
+    source: line,
+    spans: list(line, 20, 1),
+    rows: list(
+      record({
+        element: z.enum(['wall', 'floor', 'roof', 'ceiling', 'window', 'door']),
+        construction: key,
+        says: line,
+        uWPerM2K: list(tableU.nullable(), 20, 1),
+      }),
+    ),
+  }),
+})
 export const heatTables = record({
   uValues: list(
     z.discriminatedUnion('by', [
@@ -154,8 +190,8 @@ export const heatTables = record({
         ...uTable,
         by: z.literal('ageBand'),
         countries: list(ukCountry, 4, 1),
-        ageBands: list(ageBand, 11, 1),
-        rows: list(record({ ...uRow, uWPerM2K: list(tableU.nullable(), 11, 1) })),
+        ageBands: list(ageBand, 12, 1),
+        rows: list(record({ ...uRow, uWPerM2K: list(tableU.nullable(), 12, 1) })),
       }),
       record({
         ...uTable,
@@ -185,6 +221,25 @@ export const heatTables = record({
     source: line,
     rows: list(record({ building: key, says: line, thermalBridgeWPerM2K: ratio })),
   }),
+  /** What SAP adds by age for bridges, in W/K for each m² of outside surface. */
+  thermalBridgesByAge: record({
+    source: line,
+    note: line,
+    ageBands: list(ageBand, 12, 1),
+    thermalBridgeWPerM2K: list(ratio.nullable(), 12, 1),
+  }),
+  /** Insulation under a solid ground floor where nobody saw it. */
+  groundFloorInsulation: record({
+    source: line,
+    rows: list(
+      record({
+        countries: list(ukCountry, 4, 1),
+        ageBands: list(ageBand, 12, 1),
+        insulationMm: list(z.number().gte(0).nullable(), 12, 1),
+      }),
+    ),
+  }),
+  standardDefaults,
   ventilationRatios: record({ source: line, rows: list(record({ zone: key, says: line, ratio })) }),
   airChanges: record({
     source: line,

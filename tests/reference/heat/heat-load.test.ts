@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Boundary, MeasuredRoomHeat } from '../../src-main/domain/room-heat.ts'
-import { heatLoad } from '../../src-main/engine/heat/heat-load.ts'
-import { btuPerHourFromW } from '../../src-main/engine/units/exact-units.ts'
-import { answered } from '../answered.ts'
+import type { Boundary, MeasuredRoomHeat } from '../../../src-main/domain/room-heat.ts'
+import { heatLoad } from '../../../src-main/engine/heat/heat-load.ts'
+import { btuPerHourFromW } from '../../../src-main/engine/units/exact-units.ts'
+import { answered } from '../../answered.ts'
 
 const outside = { kind: 'outside' } as const
 
