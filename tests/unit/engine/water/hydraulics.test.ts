@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import * as contract from '../../../../src-main/contract/hydraulics.ts'
+import * as contract from '../../../../src-main/contract/heating/hydraulics.ts'
 import type { Derivation } from '../../../../src-main/domain/derivation.ts'
 import { balanceHouse } from '../../../../src-main/engine/water/balance-house.ts'
 import type { BalanceInput } from '../../../../src-main/engine/water/balance-input.ts'

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   pipeLoss as pipeLossRequest,
   waterFlow as waterFlowRequest,
-} from '../../../../src-main/contract/water.ts'
+} from '../../../../src-main/contract/heating/water.ts'
 import { compressedWater } from '../../../../src-main/engine/water/compressed-water.ts'
 import { darcyFriction } from '../../../../src-main/engine/water/friction-factor.ts'
 import { pipeLoss } from '../../../../src-main/engine/water/pipe-loss.ts'
