@@ -1,4 +1,4 @@
-import { inSentence, kg, printedName } from './in-words.ts'
+import { inSentence, kg, listed, printedName } from './in-words.ts'
 import { orderOfWork } from './set-out/order-of-work.ts'
 import { centreInWords, pipeLabel, pipeWork, wallBuild } from './things-in-words.ts'
 import type { Emitter } from '../domain/item.ts'
@@ -59,7 +59,7 @@ export type SheetMaterial = {
 /** A sheet but for its drawing, which is made to fit the room that the words leave. */
 export function setOutSheet(from: SheetMaterial): SetOutSheetWords {
   const { swap, room, wall, emitter, setOut, clashes } = from
-  const { load, name, needsBoard } = setOut.fixing
+  const { load, needsBoard } = setOut.fixing
   return {
     roomName: room.name,
     wallName: wall.name,
@@ -69,16 +69,24 @@ export function setOutSheet(from: SheetMaterial): SetOutSheetWords {
     bottomMm: setOut.bottomMm,
     holes: setOut.holes,
     fixing: {
-      name: printedName(name),
+      name: printedName(fixingsInWords(setOut)),
       holds: load.holds,
       needsBoard,
       useRatio: Math.max(load.shearUse, load.pullUse),
     },
     pipes: setOut.pipeOffsets.map((pipe) => ({ label: pipeLabel(pipe.side), says: pipeWork(pipe) })),
     steps: orderOfWork({ swap, wall, setOut }),
-    warnings: [...clashes, ...(emitter.generic ? [genericBrackets] : []), ...setOut.warnings],
+    // A set-out tells of the clashes too: each is said once.
+    warnings: [...new Set([...clashes, ...(emitter.generic ? [genericBrackets] : []), ...setOut.warnings])],
     cautions: cautionsAtWall(from),
   }
+}
+
+/** The fixing; where holes differ, each with the holes it goes into. */
+function fixingsInWords({ fixing, holes }: SetOut): string {
+  const byName = Map.groupBy(holes, (hole) => hole.fixing?.name ?? fixing.name)
+  if (byName.size < 2) return fixing.name
+  return [...byName].map(([name, some]) => `${listed(some.map((hole) => hole.id))}: ${name}`).join('; ')
 }
 
 /** A hole drilled by an invented bracket is a hole in the wrong place. */

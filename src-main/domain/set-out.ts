@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { derivation } from './derivation.ts'
 import { key, line, list, placeMm, record, sizeMm } from './schema.ts'
-import { side } from './wall.ts'
+import { side, wallFinish } from './wall.ts'
 
 /** The rectangle that an emitter takes on the wall with its valves, and how far it stands out. */
 export const envelope = record({
@@ -27,6 +27,12 @@ export const setOutHole = record({
   fromCentreMm: placeMm,
   drillMm: sizeMm,
   depthMm: sizeMm,
+  /** What goes into this hole; when absent, the fixing of the whole set-out. */
+  fixing: record({ fixingId: key, name: line, useRatio: z.number() }).optional(),
+  /** What it is drilled through; when absent, the wall's own finish. */
+  finish: wallFinish.optional(),
+  /** From its middle to the nearest edge of the tile it is in; negative in a joint. Absent where there is no tile or no grid. */
+  tileEdgeMm: z.number().optional(),
 })
 export type SetOutHole = z.infer<typeof setOutHole>
 

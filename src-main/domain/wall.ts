@@ -31,6 +31,36 @@ export const obstacleKind = z.enum([
 ])
 export type ObstacleKind = z.infer<typeof obstacleKind>
 
+export const side = z.enum(['left', 'right'])
+export type Side = z.infer<typeof side>
+
+/** How wide a leaf opens, in degrees from closed; a quarter circle where nobody measured it. */
+const opensDeg = z.number().gte(1).lte(180)
+
+/**
+ * A door's leaf and its hinges. In this wall they are at the left or right end of the door's rectangle. In the wall that meets this
+ * one at a corner they are on the near or the far upright of its frame; `jambMm` is the near one's distance from this wall.
+ */
+export const doorLeaf = z.discriminatedUnion('in', [
+  record({
+    in: z.literal('thisWall'),
+    hinge: side,
+    leafMm: sizeMm,
+    opensIntoRoom: z.boolean(),
+    opensDeg: opensDeg.optional(),
+  }),
+  record({
+    in: z.literal('wallAtCorner'),
+    corner: side,
+    hinge: z.enum(['near', 'far']),
+    jambMm: distanceMm,
+    leafMm: sizeMm,
+    opensIntoRoom: z.boolean(),
+    opensDeg: opensDeg.optional(),
+  }),
+])
+export type DoorLeaf = z.infer<typeof doorLeaf>
+
 /** A rectangle on the wall; `xMm`, `yMm` is its bottom left corner, from the wall's left end and finished floor. */
 export const obstacle = record({
   obstacleId: key,
@@ -42,12 +72,28 @@ export const obstacle = record({
   heightMm: distanceMm,
   /** Clear space it asks all round; when absent, the firm's setting for its kind. */
   clearanceMm: distanceMm.optional(),
+  /** A door's leaf: with it the swing is worked out; of a door in the wall at a corner, only the heights of the rectangle count. */
+  leaf: doorLeaf.optional(),
 })
 export type Obstacle = z.infer<typeof obstacle>
 
 /** Upright timbers behind a board wall: the first one's middle, then one at each spacing. */
 export const studs = record({ firstMm: placeMm, spacingMm: sizeMm, widthMm: sizeMm })
 export type Studs = z.infer<typeof studs>
+
+/**
+ * The grid of a tiled wall. `xMm`, `yMm` is the middle of a grout crossing, from the wall's left end and finished floor; in half bond
+ * every second row, counted from that crossing up, is half a tile over.
+ */
+export const tiles = record({
+  widthMm: sizeMm,
+  heightMm: sizeMm,
+  jointMm: distanceMm.lte(50),
+  xMm: placeMm,
+  yMm: placeMm,
+  halfBond: z.boolean().optional(),
+})
+export type Tiles = z.infer<typeof tiles>
 
 export const wall = record({
   wallId: key,
@@ -59,12 +105,14 @@ export const wall = record({
   boardMm: distanceMm.optional(),
   skirtingHeightMm: distanceMm.optional(),
   studs: studs.optional(),
+  tiles: tiles.optional(),
+  /** How high a tiled wall is tiled; plaster above. When absent, to the ceiling. */
+  tiledToMm: distanceMm.optional(),
+  /** From face to face, of a wall between rooms. */
+  thicknessMm: sizeMm.optional(),
   obstacles: list(obstacle, 100).optional(),
 })
 export type Wall = z.infer<typeof wall>
-
-export const side = z.enum(['left', 'right'])
-export type Side = z.infer<typeof side>
 
 export const pipeMaterial = z.enum(['copper', 'plastic', 'steel'])
 export const pipeSizeMm = z.union([z.literal(8), z.literal(10), z.literal(15), z.literal(22)])
@@ -102,6 +150,9 @@ export const existingEmitter = record({
   name: line,
   widthMm: sizeMm,
   heightMm: sizeMm,
+  /** Its left edge from the wall's left end, and its bottom edge above finished floor, where they were measured. */
+  leftMm: placeMm.optional(),
+  bottomMm: distanceMm.optional(),
   ratedW: z.number().gt(0).lte(100_000).optional(),
   dryKg: z.number().gt(0).lte(500).optional(),
   waterLitres: z.number().gte(0).lte(200).optional(),

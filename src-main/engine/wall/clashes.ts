@@ -4,6 +4,7 @@ import { figure, figureWhy } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
 import type { Fit } from '../../domain/set-out.ts'
 import type { Obstacle, ObstacleKind } from '../../domain/wall.ts'
+import { standsOnWall, swingClearances } from './doors/door-swing.ts'
 import { mmInWords } from './in-words.ts'
 import type { Envelope, Placed } from './place-emitter.ts'
 import type { PlaceInput } from './wall-input.ts'
@@ -30,8 +31,8 @@ const clearIds = {
 } as const satisfies Record<ObstacleKind, string>
 
 /**
- * Every clearance of a placed emitter: floor, skirting, ceiling, both ends of the wall, and each obstacle that shows. The gap to an
- * obstacle is the larger of the gaps across and up, negative where they overlap, so that it asks its clear space all round.
+ * Every clearance of a placed emitter: floor, skirting, ceiling, both ends of the wall, and each obstacle that shows, with the
+ * leaf of a door. The gap to an obstacle is the larger of the gaps across and up, negative where they overlap, so that it asks its clear space all round.
  * Cables and pipes in the wall hinder drilling, not hanging, and are left out.
  *
  * @param input the wall and the emitter
@@ -46,7 +47,10 @@ export function clearances(input: PlaceInput, placed: Placed, figures: Figures):
     ...ends(input, placed.envelope, figures),
     ...(input.wall.obstacles ?? [])
       .filter(shows)
-      .map((obstacle) => besideObstacle(obstacle, placed, figures)),
+      .flatMap((obstacle) => [
+        ...(standsOnWall(obstacle) ? [besideObstacle(obstacle, placed, figures)] : []),
+        ...swingClearances(obstacle, { ...placed, wallWidthMm: input.wall.widthMm }, figures),
+      ]),
   ]
 }
 

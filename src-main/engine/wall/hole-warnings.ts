@@ -3,16 +3,18 @@ import type { Figures } from '../../domain/figures.ts'
 import type { Obstacle, Wall } from '../../domain/wall.ts'
 import type { BracketHole } from './bracket-holes.ts'
 import { clearOf, shows } from './clashes.ts'
+import { standsOnWall } from './doors/door-swing.ts'
 import { listInWords, mmInWords } from './in-words.ts'
 import { studPlace } from './on-stud.ts'
 
 /**
  * What to look out for before drilling: holes off the wall or on an obstacle, in a cable safe zone (near a corner or the ceiling, or in
- * the bands up, down and across from a socket or switch), or near a cable or pipe that is known to be in the wall.
+ * the bands up, down and across from a socket or switch, also of one on the other side of a thin wall), or near a cable or pipe that is
+ * known to be in the wall.
  *
  * @param holes on the wall, mm
  * @param wall with its obstacles
- * @param figures the firm's figures: wall.cableZoneMm, wall.cableBandHalfMm, wall.clearCableMm, wall.clearPipeInWallMm
+ * @param figures the firm's figures: wall.cableZoneMm, wall.cableBandHalfMm, wall.thinWallMm, wall.clearCableMm, wall.clearPipeInWallMm
  * @source BS 7671 regulation 522.6.202 for the zones, as summarised by trade pages; the rest practice, no published source
  * @example holeWarnings([{ id: 'A1', xMm: 100, yMm: 1000 }], { widthMm: 1800, heightMm: 2400 }, { settings: { 'wall.cableZoneMm': { value: 150 } } }).length // => 1
  */
@@ -25,6 +27,7 @@ export function holeWarnings(holes: readonly BracketHole[], wall: Wall, figures:
     ...obstacles
       .filter((obstacle) => !shows(obstacle))
       .flatMap((obstacle) => nearHidden(holes, obstacle, figures)),
+    ...(holes.length === 0 ? [] : otherSide(wall, figures)),
   ]
 }
 
@@ -113,7 +116,7 @@ function offWall(holes: readonly BracketHole[], { widthMm, heightMm }: Wall): re
 }
 
 function solid(obstacle: Obstacle): boolean {
-  return shows(obstacle) && obstacle.kind !== 'doorSwing'
+  return shows(obstacle) && obstacle.kind !== 'doorSwing' && standsOnWall(obstacle)
 }
 
 function onObstacle(holes: readonly BracketHole[], obstacle: Obstacle): readonly string[] {
@@ -130,6 +133,14 @@ function nearHidden(holes: readonly BracketHole[], obstacle: Obstacle, figures: 
   const what = obstacle.kind === 'cable' ? 'a cable' : 'a pipe'
   return [
     `${holesInWords(near)} ${near.length === 1 ? 'is' : 'are'} within ${mmInWords(clear)} of ${obstacle.name}, ${what} in the wall: do not drill there until it is traced.`,
+  ]
+}
+
+/** Through a thin wall the zones of what is seen on its other side count here too. */
+function otherSide({ thicknessMm }: Wall, figures: Figures): readonly string[] {
+  if (thicknessMm === undefined || thicknessMm > figure(figures, 'wall.thinWallMm')) return []
+  return [
+    `The wall is ${mmInWords(thicknessMm)} thick: cables may also run in it to sockets and switches on its other side (BS 7671, 522.6.202): look there too.`,
   ]
 }
 

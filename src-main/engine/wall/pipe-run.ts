@@ -32,7 +32,9 @@ export type RunInput = {
  * From the floor, further to one side: cut at the stub height, an elbow on the stub, a piece across = hypot(across, out), an elbow, and a
  * riser = valve height - stub height, at least the shortest piece.
  * From the wall: an elbow where it comes out, |across| + |rise| along the wall with an elbow at the turn if it needs both, an
- * elbow to the valve, and a piece as long as the connections stand off the wall.
+ * elbow to the valve, and a piece as long as the connections stand off the wall. Where one of the two is shorter than the shortest
+ * piece, straight at a slant instead, hypot(across, rise) between two elbows; where the slant is shorter too, a coupler and one
+ * piece bent to a set.
  * Clips = pipe / spacing, rounded up.
  *
  * @param input the pipe, how far it misses (mm), the valve's height (mm) and how far connections stand off the wall (mm)
@@ -90,14 +92,24 @@ function fromFloor({ pipe, miss, valveMm }: RunInput, figures: Figures): Bare {
 
 function fromWall({ miss, emitter }: RunInput, figures: Figures): Bare {
   const reach = figure(figures, 'wall.valveReachMm')
-  const legs = [Math.abs(miss.acrossMm), Math.abs(miss.riseMm)].filter((leg) => leg > reach)
-  const along = legs.reduce((sum, leg) => sum + leg, 0)
+  const leastMm = figure(figures, 'wall.leastPieceMm')
   const outMm = emitter.connectionOffWallMm
-  const lengths = [
-    ...legs.map((leg) => given('Along the wall, from the old pipe to the valve', leg, 'mm')),
-    given("The emitter's connections, off the wall", outMm, 'mm', 'catalogue'),
-  ]
-  return { elbows: legs.length + 1, couplers: 0, pipeMm: along + outMm, lengths }
+  const out = given("The emitter's connections, off the wall", outMm, 'mm', 'catalogue')
+  const legs = [Math.abs(miss.acrossMm), Math.abs(miss.riseMm)].filter((leg) => leg > reach)
+  const piece = (leg: number) => given('Along the wall, from the old pipe to the valve', leg, 'mm')
+  if (legs.every((leg) => leg >= leastMm)) {
+    const along = legs.reduce((sum, leg) => sum + leg, 0)
+    const lengths = [...legs.map(piece), out]
+    return { elbows: legs.length + 1, couplers: 0, pipeMm: along + outMm, lengths }
+  }
+  const slantMm = Math.hypot(...legs)
+  const least = figureWhy(figures, 'wall.leastPieceMm')
+  const slant = because('Straight from the old pipe to the valve, for two elbows do not go in.', slantMm, {
+    unit: 'mm',
+    from: [...legs.map(piece), least],
+  })
+  const fittings = slantMm < leastMm ? { elbows: 0, couplers: 1 } : { elbows: 2, couplers: 0 }
+  return { ...fittings, pipeMm: slantMm + outMm, lengths: [slant, out] }
 }
 
 /** Steel is carried on in copper. */

@@ -7,6 +7,7 @@ import type { PipeOffset, SetOut, SetOutHole } from '../../domain/set-out.ts'
 import type { Pipe } from '../../domain/wall.ts'
 import { bearingOf, bracketHoles } from './bracket-holes.ts'
 import type { Bearing, BracketHole } from './bracket-holes.ts'
+import { bracketWarnings } from './bracket-warnings.ts'
 import { pipeOn } from './centre-line.ts'
 import { chooseFixing } from './choose-fixing.ts'
 import type { ChosenFixing } from './choose-fixing.ts'
@@ -16,6 +17,7 @@ import { pipeOffset } from './pipe-offset.ts'
 import { pipeWarnings } from './pipe-warnings.ts'
 import { placeEmitter } from './place-emitter.ts'
 import type { Placed } from './place-emitter.ts'
+import { surfaceAt, tileWarnings } from './tiles/tile-warnings.ts'
 import type { PlaceInput } from './wall-input.ts'
 
 export type SetOutInput = PlaceInput & {
@@ -52,7 +54,7 @@ export function setOutWall(input: SetOutInput, figures: Figures): Outcome<SetOut
   const answer = {
     centreMm,
     bottomMm: input.bottomMm,
-    holes: bare.value.map((hole) => drilled(hole, chosen.value, figures)),
+    holes: bare.value.map((hole) => drilled(hole, { ...chosen.value, wall: input.wall }, figures)),
     valves,
     pipeOffsets,
     fixing: { fixingId: fixing.fixingId, name: fixing.name, load, needsBoard },
@@ -90,14 +92,21 @@ function loadOf({ emitter, curved, extraKg }: SetOutInput, bearing: Bearing, fig
   }
 }
 
-function drilled(hole: BracketHole, { fixing, needsBoard }: ChosenFixing, figures: Figures): SetOutHole {
-  return needsBoard
-    ? {
-        ...hole,
-        drillMm: figure(figures, 'wall.boardPilotMm'),
-        depthMm: figure(figures, 'wall.boardPilotDepthMm'),
-      }
-    : { ...hole, drillMm: fixing.holeMm, depthMm: fixing.depthMm }
+type Chosen = Pick<ChosenFixing, 'fixing' | 'needsBoard' | 'each'> & Pick<SetOutInput, 'wall'>
+
+function drilled(
+  hole: BracketHole,
+  { fixing, needsBoard, each, wall }: Chosen,
+  figures: Figures,
+): SetOutHole {
+  const here = { ...hole, ...surfaceAt(hole, wall) }
+  if (needsBoard) {
+    const drillMm = figure(figures, 'wall.boardPilotMm')
+    return { ...here, drillMm, depthMm: figure(figures, 'wall.boardPilotDepthMm') }
+  }
+  const own = each.get(hole.id) ?? { fixing, useRatio: 0 }
+  const { fixingId, name, holeMm, depthMm } = own.fixing
+  return { ...here, drillMm: holeMm, depthMm, fixing: { fixingId, name, useRatio: own.useRatio } }
 }
 
 function offsetsOf(input: SetOutInput, placed: Placed, figures: Figures): readonly PipeOffset[] {
@@ -120,23 +129,33 @@ function warningsOf(
   figures: Figures,
 ): readonly string[] {
   const { wall, pipes } = input
-  const intoStud = chosen.fixing.intoStud ?? false
+  const intoStud = [...chosen.each.values()].every(({ fixing }) => fixing.intoStud === true)
   const fixing = chosen.needsBoard
     ? [boardSays(wall.build)]
     : studWarnings(holes, wall, { intoStud, figures })
-  const tile =
-    wall.finish === 'tile' && !chosen.needsBoard
-      ? [
-          'Tiled wall: depths are into the wall itself, so add the thickness of the tile, and push each plug in behind it.',
-        ]
-      : []
+  const mayMove = (byMm: number) => keepsFit(input, { placed, byMm }, figures)
+  const tile = chosen.needsBoard ? [] : tileWarnings(holes, wall, { figures, mayMove })
   return [
     ...fitOfPlaced(input, placed, figures).clashes.map((clash) => clash.says),
+    ...bracketWarnings(holes, { ...input.emitter, bottomMm: input.bottomMm }, figures),
     ...holeWarnings(holes, wall, figures),
     ...fixing,
     ...tile,
     ...pipeWarnings({ pipes, valves: placed.valves, offsets: pipeOffsets }, figures),
   ]
+}
+
+/** Whether an emitter moved along the wall hits nothing that it does not hit where it is. */
+function keepsFit(
+  input: SetOutInput,
+  { placed, byMm }: { readonly placed: Placed; readonly byMm: number },
+  figures: Figures,
+): boolean {
+  const { leftMm, rightMm } = placed.envelope
+  const envelope = { ...placed.envelope, leftMm: leftMm + byMm, rightMm: rightMm + byMm }
+  const hits = (where: Placed) => fitOfPlaced(input, where, figures).clashes.map((clash) => clash.with)
+  const now = hits(placed)
+  return hits({ ...placed, envelope }).every((what) => now.includes(what))
 }
 
 function boardSays(build: SetOutInput['wall']['build']): string {

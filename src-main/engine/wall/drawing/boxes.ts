@@ -56,6 +56,21 @@ export function overlap(a: Box, b: Box): number {
 }
 
 /**
+ * The rectangle that two rectangles share; null where they share none, not even an edge.
+ * @param a one
+ * @param b the other
+ * @source geometry
+ * @example shared({ x: 0, y: 0, width: 4, height: 4 }, { x: 2, y: 3, width: 4, height: 4 }) // => { x: 2, y: 3, width: 2, height: 1 }
+ */
+export function shared(a: Box, b: Box): Box | null {
+  const x = Math.max(a.x, b.x)
+  const y = Math.max(a.y, b.y)
+  const width = Math.min(a.x + a.width, b.x + b.width) - x
+  const height = Math.min(a.y + a.height, b.y + b.height) - y
+  return width < 0 || height < 0 ? null : { x, y, width, height }
+}
+
+/**
  * How far apart two rectangles stand; 0 where they touch.
  * @param a one
  * @param b the other

@@ -16,11 +16,20 @@ export type Drawn = {
   readonly faints: readonly Ends[]
 }
 
+/** The end of a length, unless it was cut off there. */
+function endsOf({ from, to, cut }: Omit<Measure, 'reach'>, end: 0 | 1): readonly number[] {
+  return cut?.[end] === true ? [] : [end === 0 ? from : to]
+}
+
 /** One length between two stops, and where the faint line of each starts. */
 export type Measure = {
   readonly from: number
   readonly to: number
   readonly reach: readonly [from: number, to: number]
+  /** The length in words where only a part of it is drawn. */
+  readonly trueMm?: number
+  /** Which of its ends lie outside the drawing, and get no mark. */
+  readonly cut?: readonly [from: boolean, to: boolean]
 }
 
 /** Where a row or column lies, and between which ends its numbers stay. */
@@ -41,7 +50,7 @@ export type Run = {
 export function drawMeasures(sheet: Sheet, measures: readonly Measure[], run: Run): Drawn {
   const long = measures.filter(({ from, to }) => to - from > 0)
   const ordered = long.toSorted((a, b) => a.from + a.to - b.from - b.to)
-  const texts = ordered.map(({ from, to }) => String(roundedMm(to - from)))
+  const texts = ordered.map(({ from, to, trueMm }) => String(roundedMm(trueMm ?? to - from)))
   const places = spread(
     ordered.map(({ from, to }, nth) => ({
       at: (from + to) / 2,
@@ -49,14 +58,13 @@ export function drawMeasures(sheet: Sheet, measures: readonly Measure[], run: Ru
     })),
     run.within,
   )
-  const faints = ordered.flatMap(({ from, to, reach }) => [
-    faintLine(sheet, run, { stop: from, from: reach[0] }),
-    faintLine(sheet, run, { stop: to, from: reach[1] }),
+  const faints = ordered.flatMap(({ reach, ...one }) => [
+    ...endsOf(one, 0).map((stop) => faintLine(sheet, run, { stop, from: reach[0] })),
+    ...endsOf(one, 1).map((stop) => faintLine(sheet, run, { stop, from: reach[1] })),
   ])
-  const lines = ordered.flatMap(({ from, to }) => [
-    bar(sheet, run, [from, to]),
-    tick(sheet, run, from),
-    tick(sheet, run, to),
+  const lines = ordered.flatMap((one) => [
+    bar(sheet, run, [one.from, one.to]),
+    ...[...endsOf(one, 0), ...endsOf(one, 1)].map((stop) => tick(sheet, run, stop)),
   ])
   return {
     lines: [...faints.map((ends) => drawLine(sheet, ends, faint)), ...lines],
@@ -84,6 +92,7 @@ export type Stop = {
  * @example drawRunning({ unit: 10 }, [{ place: 0, text: '0', reach: 0 }], { way: 'up', at: 100 }).numbers[1].includes('>0<') // => true
  */
 export function drawRunning(sheet: Sheet, stops: readonly Stop[], run: Run): Drawn {
+  if (stops.length === 0) return { lines: [], numbers: [], faints: [] }
   const ordered = stops.toSorted((a, b) => a.place - b.place)
   const places = spread(
     ordered.map(({ place, text, below }) => ({

@@ -1,7 +1,9 @@
 import { lineHeight } from './labels.ts'
 import type { Place, Settled } from './labels.ts'
 import { drawBox, drawLine, drawText } from './sheet.ts'
+import { clashName } from './marks/draw-marks.ts'
 import type { Ends, Sheet } from './sheet.ts'
+import { holding } from './svg.ts'
 
 /** Labels in two layers: the white they stand on with their thin lines, and their texts. */
 export type DrawnLabels = { readonly under: readonly string[]; readonly texts: readonly string[] }
@@ -19,11 +21,12 @@ export function drawLabels(sheet: Sheet, settled: readonly Settled[]): DrawnLabe
       ...settled.map(({ box }) => drawBox(sheet, box, { thick: 0, fill: '#fff', colour: 'none' })),
       ...settled.flatMap(({ leader, place }) => (leader === null ? [] : drawLeader(sheet, leader, place))),
     ],
-    texts: settled.flatMap(({ place: { lines, size, x }, box }) =>
-      lines.map((text, nth) =>
+    texts: settled.flatMap(({ of, place: { lines, size, x }, box }) => {
+      const texts = lines.map((text, nth) =>
         drawText(sheet, { text, x, size, y: box.y + (0.5 + nth * lineHeight) * size * sheet.unit }),
-      ),
-    ),
+      )
+      return of === clashName ? [holding('g', { class: 'clashWords' }, texts)] : texts
+    }),
   }
 }
 

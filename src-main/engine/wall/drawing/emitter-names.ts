@@ -1,4 +1,4 @@
-import { grown } from './boxes.ts'
+import { grown, shared } from './boxes.ts'
 import { emitterBox, oldEmitterBox } from './emitter-shapes.ts'
 import { brokenInto } from './labels.ts'
 import type { Label } from './labels.ts'
@@ -15,7 +15,8 @@ import type { Box, Sheet, WallView } from './sheet.ts'
  */
 export function emitterLabel(sheet: Sheet, view: WallView): Label {
   const { unit } = sheet
-  const box = emitterBox(view)
+  const whole = emitterBox(view)
+  const box = view.zoom === undefined ? whole : (shared(whole, sheet.wall) ?? whole)
   const inner = grown(box, -0.5 * unit)
   const left = { ...inner, width: inner.width / 2 }
   const right = { ...left, x: box.x + left.width }

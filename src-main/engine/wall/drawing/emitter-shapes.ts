@@ -15,7 +15,7 @@ import { element, short } from './svg.ts'
 export function drawEmitter(sheet: Sheet, view: WallView, centreTop: number): readonly string[] {
   const { setOut, old, pipes } = view
   const box = emitterBox(view)
-  const oldBox = old === undefined ? [] : [drawBox(sheet, oldEmitterBox(old), { thick: 0.3, dash: [1.5, 1] })]
+  const oldBox = old === undefined ? [] : drawOld(sheet, old)
   return [
     ...oldBox,
     drawLine(sheet, [setOut.centreMm, centreTop, setOut.centreMm, 0], { thick: 0.22, dash: [5, 1, 1, 1] }),
@@ -23,6 +23,21 @@ export function drawEmitter(sheet: Sheet, view: WallView, centreTop: number): re
     ...pipes.map((pipe) => drawPipe(sheet, pipe, setOut.valves)),
     ...setOut.valves.flatMap((valve) => drawValve(sheet, valve, box)),
   ]
+}
+
+/** The old emitter dashed, with a small ring at each hole that it leaves. */
+function drawOld(sheet: Sheet, old: NonNullable<WallView['old']>): readonly string[] {
+  const pen = { thick: 0.3, dash: [1.5, 1] }
+  const rings = (old.holes ?? []).map(({ xMm, yMm }) =>
+    element('circle', {
+      cx: xMm,
+      cy: -yMm,
+      r: 0.7 * sheet.unit,
+      fill: 'none',
+      ...stroke(sheet, { thick: 0.25, dash: [0.5, 0.4] }),
+    }),
+  )
+  return [drawBox(sheet, oldEmitterBox(old), pen), ...rings]
 }
 
 /**

@@ -1,5 +1,6 @@
 import { roundedMm } from '../in-words.ts'
 import { lead } from './dimensions.ts'
+import { planDepthMm } from './marks/plan.ts'
 import { measuredOf } from './measured.ts'
 import type { Measured, Row } from './measured.ts'
 import { smallSize, textSize, textWidth } from './sheet.ts'
@@ -35,7 +36,8 @@ export type Margins = {
 export function sheetOf(view: WallView): Sheet {
   const { wall, envelope, setOut } = view
   const xs = [0, wall.widthMm, envelope.leftMm, envelope.rightMm, ...setOut.holes.map((hole) => hole.xMm)]
-  const ys = [0, wall.heightMm, envelope.bottomMm, envelope.topMm, ...setOut.holes.map((hole) => hole.yMm)]
+  const heights = [0, wall.heightMm, envelope.bottomMm, envelope.topMm, -planDepthMm(view)]
+  const ys = [...heights, ...setOut.holes.map((hole) => hole.yMm)]
   const left = Math.min(...xs)
   const top = Math.max(...ys)
   const shown: Box = { x: left, y: -top, width: Math.max(...xs) - left, height: top - Math.min(...ys) }
@@ -47,7 +49,24 @@ export function sheetOf(view: WallView): Sheet {
     const up = shown.height / Math.max(20, paper.heightMm - takes.top - takes.bottom)
     return framed(shown, takes, { unit: Math.max(across, up), titleLines })
   }) as [Sheet, Sheet]
-  return oneLine.unit <= twoLines.unit ? oneLine : twoLines
+  const fit = oneLine.unit <= twoLines.unit ? oneLine : twoLines
+  return view.zoom === undefined ? fit : zoomed(fit, { paper, zoom: view.zoom, measured })
+}
+
+type Zoomed = {
+  readonly paper: NonNullable<WallView['paper']>
+  readonly zoom: NonNullable<WallView['zoom']>
+  readonly measured: Measured
+}
+
+/** The same paper filled with a part of the picture, its dimensions round that part. */
+function zoomed({ unit: fit, titleLines }: Sheet, { paper, zoom, measured }: Zoomed): Sheet {
+  const { takes } = marginsOf(measured, titleLines)
+  const unit = fit / zoom.times
+  const width = Math.max(20, paper.widthMm - takes.left - takes.right) * unit
+  const height = Math.max(20, paper.heightMm - takes.top - takes.bottom) * unit
+  const part: Box = { x: zoom.xMm - width / 2, y: -zoom.yMm - height / 2, width, height }
+  return framed(part, takes, { unit, titleLines })
 }
 
 function framed(

@@ -16,10 +16,11 @@ type Hole = WallView['setOut']['holes'][number]
  * @source practice, no published source
  * @example holeLabel({ unit: 10 }, { id: 'A1', xMm: 400, yMm: 900 }, { setOut: { centreMm: 600, holes: [] } }).places[0].y // => -900
  */
-export function holeLabel(sheet: Sheet, hole: Hole, { setOut }: WallView): Label {
+export function holeLabel(sheet: Sheet, { id, ...at }: Hole, { setOut, marks }: WallView): Label {
+  const hole: Hole = { id: marks?.holeNames?.[id] ?? id, ...at }
   const { arm, radius } = holeSize(sheet, setOut.holes)
   const others = setOut.holes
-    .filter(({ id }) => id !== hole.id)
+    .filter((other) => other.id !== id)
     .map((other) => boxAt(other.xMm, -other.yMm, 2 * radius))
   const own = boxAt(hole.xMm, -hole.yMm, 2 * radius)
   const inwards = hole.xMm > setOut.centreMm ? -1 : 1

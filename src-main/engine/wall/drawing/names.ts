@@ -7,6 +7,10 @@ import { waysToBreak, settle } from './labels.ts'
 import type { Label, Settled } from './labels.ts'
 import { obstacleLabel } from './obstacle-names.ts'
 import { pipeLabel } from './pipe-names.ts'
+import { shared } from './boxes.ts'
+import { clashLabels } from './marks/draw-marks.ts'
+import { planLabels } from './marks/plan.ts'
+import { isIn, seenOn } from './marks/seen.ts'
 import { placesApart, placesBeside } from './places.ts'
 import { smallSize, textWidth } from './sheet.ts'
 import type { Box, Ends, Sheet, WallView } from './sheet.ts'
@@ -19,23 +23,30 @@ export type Names = DrawnLabels & { readonly centreTop: number }
  * The names in a drawing, placed so that none covers another or a thing that is not its own: holes first, then the
  * centre line, pipes and obstacles, then emitters.
  * @param sheet the frame
- * @param view what is drawn
+ * @param whole what is drawn
  * @param faints faint lines of the dimensions
  * @source practice, no published source
  * @example drawNames({ unit: 20, wall: { x: 0, y: -2400, width: 1800, height: 2400 }, whole: { x: -660, y: -2740, width: 3120, height: 3500 } }, { wall: { widthMm: 1800, heightMm: 2400 }, emitter: { name: 'Rail', widthMm: 500, heightMm: 1200 }, envelope: { leftMm: 650, rightMm: 1150, bottomMm: 235, topMm: 1500 }, setOut: { centreMm: 900, bottomMm: 300, holes: [], valves: [] }, pipes: [] }, []).texts.length // => 2
  */
-export function drawNames(sheet: Sheet, view: WallView, faints: readonly Ends[]): Names {
-  const centre = centreLabel(sheet, view)
+export function drawNames(sheet: Sheet, whole: WallView, faints: readonly Ends[]): Names {
+  const view = seenOn(sheet, whole)
+  const emitter = shared(emitterBox(view), sheet.wall)
   const settled = settle(
     sheet,
     [
+      clashLabels(sheet, view),
       view.setOut.holes.map((hole) => holeLabel(sheet, hole, view)),
       [
-        centre,
+        ...centreLabels(sheet, view),
         ...view.pipes.map((pipe) => pipeLabel(sheet, pipe, view)),
         ...namedObstacles(view).map((obstacle) => obstacleLabel(sheet, obstacle)),
       ],
-      [emitterLabel(sheet, view), ...oldLabel(sheet, view), ...studsLabel(sheet, view)],
+      [
+        ...(emitter === null ? [] : [emitterLabel(sheet, view)]),
+        ...oldLabel(sheet, view),
+        ...studsLabel(sheet, view),
+        ...planLabels(sheet, view),
+      ],
     ],
     takenIn(sheet, view, faints),
   )
@@ -74,25 +85,34 @@ function centreLabel(sheet: Sheet, view: WallView): Label {
   }
 }
 
+/** None where the end that it stands on is not in the picture. */
+function centreLabels(sheet: Sheet, view: WallView): readonly Label[] {
+  const isSeen = view.zoom === undefined || isIn(sheet.wall, view.setOut.centreMm, emitterBox(view).y)
+  return isSeen ? [centreLabel(sheet, view)] : []
+}
+
 function centreTop({ unit }: Sheet, view: WallView, settled: readonly Settled[]): number {
   const end = emitterBox(view).y - over * unit
   const own = settled.find(({ of, place }) => of === centreName && place.x === view.setOut.centreMm)
   return own === undefined || own.leader !== null ? end : own.box.y + own.box.height
 }
 
-function studsLabel(sheet: Sheet, { wall }: WallView): readonly Label[] {
+function studsLabel(sheet: Sheet, { wall, zoom }: WallView): readonly Label[] {
   if (wall.studs === undefined) return []
   const { firstMm, spacingMm, widthMm } = wall.studs
   const { unit } = sheet
   const across = widthMm / 2 + textWidth(sheet, 'stud', smallSize) / 2 + 0.8 * unit
-  const places = [0, 1, 2].flatMap((nth) =>
-    [3, 8].map((down) => ({
-      lines: ['stud'],
-      size: smallSize,
-      x: firstMm + nth * spacingMm + across,
-      y: -wall.heightMm + down * unit,
-      cost: nth,
-    })),
-  )
+  const places = [0, 1, 2]
+    .flatMap((nth) =>
+      [3, 8].map((down) => ({
+        lines: ['stud'],
+        size: smallSize,
+        x: firstMm + nth * spacingMm + across,
+        y: -wall.heightMm + down * unit,
+        cost: nth,
+      })),
+    )
+    .filter(({ x, y }) => zoom === undefined || isIn(sheet.wall, x, y))
+  if (places.length === 0) return []
   return [{ on: [], places }]
 }

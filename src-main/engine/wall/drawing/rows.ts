@@ -4,6 +4,8 @@ import { marginsOf, titleGap, titleIn } from './frame.ts'
 import type { RowPlace } from './frame.ts'
 import { measuredOf } from './measured.ts'
 import type { Row } from './measured.ts'
+import { cutMeasures, cutStops } from './marks/seen.ts'
+import type { Stretch } from './marks/seen.ts'
 import { drawText, smallSize } from './sheet.ts'
 import type { Sheet, WallView } from './sheet.ts'
 
@@ -18,22 +20,50 @@ export function drawDimensions(sheet: Sheet, view: WallView): Drawn {
   const measured = measuredOf(view)
   const margins = marginsOf(measured, sheet.titleLines)
   const { x, y, width, height } = sheet.wall
-  const foot = Math.max(0, y + height)
+  const foot = y + height
+  const { along, up } = stretchesOf(sheet, view)
   const row = (one: Row, place: RowPlace | undefined, at: (paperMm: number) => number) =>
-    place === undefined ? nothing : drawRow(sheet, one, { line: at(place.line), middle: at(place.middle) })
+    place === undefined
+      ? nothing
+      : drawRow(sheet, cutRow(one, along), { line: at(place.line), middle: at(place.middle) })
   const drawn = [
     ...measured.below.map((one, nth) => row(one, margins.below[nth], (mm) => foot + mm * sheet.unit)),
     ...measured.above.map((one, nth) => row(one, margins.above[nth], (mm) => y - mm * sheet.unit)),
     ...measured.left.map((column, nth) =>
-      drawMeasures(sheet, column, { way: 'up', at: x - (margins.left[nth] ?? 0) * sheet.unit }),
+      drawMeasures(sheet, cutMeasures(column, up), {
+        way: 'up',
+        at: x - (margins.left[nth] ?? 0) * sheet.unit,
+        ...(up === null ? {} : { within: up }),
+      }),
     ),
-    drawRunning(sheet, measured.right, { way: 'up', at: x + width + margins.right * sheet.unit }),
+    drawRunning(sheet, cutStops(measured.right, up), {
+      way: 'up',
+      at: x + width + margins.right * sheet.unit,
+      ...(up === null ? {} : { within: up }),
+    }),
   ]
   return {
     lines: drawn.flatMap(({ lines }) => lines),
     numbers: drawn.flatMap(({ numbers }) => numbers),
     faints: drawn.flatMap(({ faints }) => faints),
   }
+}
+
+type Stretches = { readonly along: Stretch | null; readonly up: Stretch | null }
+
+/** What a part of the picture shows of rows and columns; a picture that is drawn whole shows all. */
+function stretchesOf({ wall: { x, y, width, height } }: Sheet, { zoom }: WallView): Stretches {
+  if (zoom === undefined) return { along: null, up: null }
+  return {
+    along: { from: x, to: x + width, reach: [y, y + height] },
+    up: { from: -y - height, to: -y, reach: [x, x + width] },
+  }
+}
+
+function cutRow(row: Row, along: Stretch | null): Row {
+  return row.kind === 'running'
+    ? { ...row, stops: cutStops(row.stops, along) }
+    : { ...row, measures: cutMeasures(row.measures, along) }
 }
 
 const nothing: Drawn = { lines: [], numbers: [], faints: [] }

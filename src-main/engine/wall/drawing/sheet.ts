@@ -1,8 +1,9 @@
 import type { Emitter } from '../../../domain/item.ts'
 import type { SetOut } from '../../../domain/set-out.ts'
-import type { Pipe, Wall } from '../../../domain/wall.ts'
+import type { Obstacle, Pipe, Wall } from '../../../domain/wall.ts'
 import { element } from './svg.ts'
 import type { Envelope } from '../place-emitter.ts'
+import type { Marks } from './marks/marks.ts'
 
 /** What a drawing of a set-out shows. */
 export type WallView = {
@@ -15,7 +16,16 @@ export type WallView = {
   readonly old?: OldEmitter | undefined
   /** The paper it must be readable on; absent: 180 by 165 mm. */
   readonly paper?: { readonly widthMm: number; readonly heightMm: number } | undefined
+  /** A part of the picture drawn larger on the same paper; absent: all of it. */
+  readonly zoom?: Zoom | undefined
+  /** Every obstacle, with doors round the corner, whose leaves are seen from above; absent: those of the wall. */
+  readonly leaves?: readonly Obstacle[] | undefined
+  /** What is drawn besides, for whoever places the emitter; absent: nothing, as on the sheet for the wall. */
+  readonly marks?: Marks | undefined
 }
+
+/** So many times larger than the whole, about a place on the wall that comes to the middle. */
+export type Zoom = { readonly times: number; readonly xMm: number; readonly yMm: number }
 
 export type OldEmitter = {
   readonly name: string
@@ -23,6 +33,8 @@ export type OldEmitter = {
   readonly bottomMm: number
   readonly widthMm: number
   readonly heightMm: number
+  /** The holes it leaves, where they were measured. */
+  readonly holes?: readonly { readonly xMm: number; readonly yMm: number }[]
 }
 
 /** A rectangle in the picture: millimetres on the wall, y downwards from finished floor. */

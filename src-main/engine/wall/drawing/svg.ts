@@ -35,6 +35,18 @@ export function element(name: string, attributes: Attributes, content?: string):
 }
 
 /**
+ * Elements held together in one.
+ * @param name svg or g
+ * @param attributes numbers are written with at most two decimals
+ * @param inside elements, already written
+ * @source SVG 1.1
+ * @example holding('g', { class: 'zone' }, ['<path/>']) // => "<g class=\"zone\"><path/></g>"
+ */
+export function holding(name: string, attributes: Attributes, inside: readonly string[]): string {
+  return element(name, attributes).replace(/\/>$/, `>${inside.join('')}</${name}>`)
+}
+
+/**
  * A number with at most two decimals.
  * @param value finite
  * @source practice, no published source

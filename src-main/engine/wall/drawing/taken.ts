@@ -2,6 +2,7 @@ import { boxAt, edgesOf, grown } from './boxes.ts'
 import { emitterBox, floorPipeBox, holeSize, oldEmitterBox, pipeEndMm, valveBox } from './emitter-shapes.ts'
 import type { Taken } from './labels.ts'
 import type { Box, Ends, Sheet, WallView } from './sheet.ts'
+import { planBoxes } from './marks/plan.ts'
 import { onWall } from './wall-shapes.ts'
 
 /** An obstacle's part on the wall, and what its name stands on by right. */
@@ -55,13 +56,14 @@ export function takenIn(sheet: Sheet, view: WallView, faints: readonly Ends[]): 
       ? []
       : edgesOf(oldEmitterBox(view.old), unit).map((box) => ({ box, weight: 2 }))),
     ...namedObstacles(view).map(({ box, of }) => ({ of, weight: 20, box: grown(box, 0.4 * unit) })),
+    ...planBoxes(view).map((box) => ({ box: grown(box, 0.4 * unit), weight: 20 })),
     ...faints.map((line) => ({ box: aboutLine(line, 0.5 * unit), weight: 0.4 })),
-    ...margins(sheet),
+    ...margins(sheet, view.zoom === undefined ? 15 : 100),
   ]
 }
 
 /** Outside the wall the dimensions stand. */
-function margins({ whole, wall, unit }: Sheet): readonly Taken[] {
+function margins({ whole, wall, unit }: Sheet, weight: number): readonly Taken[] {
   const foot = wall.y + wall.height
   const right = wall.x + wall.width
   return [
@@ -69,7 +71,7 @@ function margins({ whole, wall, unit }: Sheet): readonly Taken[] {
     { x: whole.x, y: whole.y, width: whole.width, height: wall.y - whole.y },
     { x: whole.x, y: whole.y, width: wall.x - whole.x, height: whole.height },
     { x: right, y: whole.y, width: whole.x + whole.width - right, height: whole.height },
-  ].map((box) => ({ box, weight: 15 }))
+  ].map((box) => ({ box, weight }))
 }
 
 function aboutLine([x1, y1, x2, y2]: Ends, thick: number): Box {

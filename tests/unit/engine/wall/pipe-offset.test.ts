@@ -131,6 +131,15 @@ describe('a pipe from the floor', () => {
     })
   })
 
+  it('as far over as its valve reaches by itself is only lengthened, and a hair more is bent', () => {
+    expect(offset(floorPipe('left', 500, 100), 503, 235)).toMatchObject({ couplers: 1, pipeMm: 135 })
+    // Across 3.1, riser 235 - 40 = 195.
+    expect(offset(floorPipe('left', 500, 100), 503.1, 235)).toMatchObject({
+      couplers: 1,
+      pipeMm: expect.closeTo(198.1, 9),
+    })
+  })
+
   it('whose height nobody measured is taken to reach its valve', () => {
     const { yMm: _, ...unknown } = floorPipe('left', 500, 0)
     expect(offset(unknown, 500, 235)).toMatchObject({ riseMm: 0, remedy: 'none' })
@@ -152,6 +161,30 @@ describe('a pipe from the wall', () => {
   it('to one side and lower takes a third elbow at the turn', () => {
     // 300 along, 100 up and 75 out.
     expect(offset(wallPipe, 800, 300)).toMatchObject({ elbows: 3, pipeMm: 475 })
+  })
+
+  it('goes straight at a slant where one of the two ways is too short for two elbows', () => {
+    // 120 along, 50 up is as short as a piece may be: three elbows, 120 + 50 + 75. At 35 up: hypot(120, 35) = 125, and 75 out.
+    expect(offset(wallPipe, 620, 250)).toMatchObject({ elbows: 3, couplers: 0, pipeMm: 245 })
+    expect(offset(wallPipe, 620, 235)).toMatchObject({ elbows: 2, couplers: 0, pipeMm: 200, clips: 1 })
+    expect(offset({ ...wallPipe, side: 'right' }, 465, 80)).toMatchObject({ elbows: 2, pipeMm: 200 })
+    // 49.9 is too short; with 3 across, which the valve reaches by itself, only the height counts.
+    expect(offset(wallPipe, 503, 249.9)).toMatchObject({ elbows: 0, couplers: 1 })
+    expect(offset(wallPipe, 503, 250)).toMatchObject({ elbows: 2, couplers: 0, pipeMm: 125 })
+  })
+
+  it('that misses by less than any piece is bent to a set after a coupler', () => {
+    // hypot(24, 32) = 40, and 75 out.
+    const set = offset({ ...wallPipe, fixed: true }, 524, 232)
+    expect(set).toMatchObject({ remedy: 'repipe', elbows: 0, couplers: 1, pipeMm: 115, clips: 1 })
+    const says = [...set.why.from, ...set.why.from.flatMap((one) => one.from)].map((one) => one.says)
+    expect(says).toContain('Straight from the old pipe to the valve, for two elbows do not go in.')
+    // hypot(30, 40) = 50: as long as a piece must be.
+    expect(offset({ ...wallPipe, fixed: true }, 530, 240)).toMatchObject({
+      elbows: 2,
+      couplers: 0,
+      pipeMm: 125,
+    })
   })
 
   it('must meet its valve in height both ways', () => {
