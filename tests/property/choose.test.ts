@@ -4,13 +4,14 @@ import emittersFile from '../../resources/catalogue/emitters.json' with { type: 
 import partsFile from '../../resources/catalogue/parts.json' with { type: 'json' }
 import pricesFile from '../../resources/catalogue/prices.json' with { type: 'json' }
 import { emitter as emitterSchema, part } from '../../src-main/domain/item.ts'
+import type { Figures } from '../../src-main/domain/figures.ts'
 import type { Emitter } from '../../src-main/domain/item.ts'
 import type { Job } from '../../src-main/domain/job.ts'
 import { supplierPrice } from '../../src-main/domain/price.ts'
 import type { SupplierPrice } from '../../src-main/domain/price.ts'
 import type { CentreChoice, Obstacle, Pipe, Wall } from '../../src-main/domain/wall.ts'
 import { chooseEmitter } from '../../src-main/engine/choose/choose-emitter.ts'
-import { emitterColumns } from '../../src-main/engine/choose/emitter-columns.ts'
+import { emitterStock } from '../../src-main/engine/choose/emitter-stock.ts'
 import { fittedCost } from '../../src-main/engine/choose/fitted-cost.ts'
 import { refusalsOf } from '../../src-main/engine/choose/refusals.ts'
 import { screenEmitters } from '../../src-main/engine/choose/screen-emitters.ts'
@@ -116,6 +117,16 @@ const places = fc.record({
   atMm: mm(200, 3000),
   roughWPerM3: mm(1, 40),
   valves: fc.constantFrom('thermostaticAndLockshield' as const, 'keep' as const),
+  studs: maybe(
+    fc.record({
+      firstMm: mm(0, 400),
+      spacingMm: fc.constantFrom(400, 600),
+      widthMm: fc.constantFrom(38, 47),
+    }),
+  ),
+  tiledToMm: maybe(mm(150, 900)),
+  marginBasisPoints: fc.constantFrom(0, 0, 1500),
+  favourites: fc.uniqueArray(fc.constantFrom(...parts.map((one) => one.itemId)), { maxLength: 12 }),
 })
 type Place = typeof places extends fc.Arbitrary<infer T> ? T : never
 
@@ -137,13 +148,20 @@ function centreOf({ kind, pipes: sides, atMm }: Place): CentreChoice {
   return kind === 'at' ? { kind, xMm: atMm } : { kind: 'middleOfWall' }
 }
 
+/** The firm's figures, with a margin on everything in place of its mark-up. */
+function withMargin(value: number): Figures {
+  const margin = { says: 'Margin', unit: 'BasisPoints', value, source: "the firm's own figure" }
+  const own = { 'money.marginEmitterBasisPoints': margin, 'money.marginPartsBasisPoints': margin }
+  return value === 0 ? figures : { ...figures, settings: { ...figures.settings, ...own } }
+}
+
 function trialOf(place: Place, offered: readonly Offer[]) {
   const asked = bedroomJob()
   const [room] = asked.rooms
   const [swap] = asked.swaps
   const [plain] = room?.walls ?? []
   if (room === undefined || swap === undefined || plain === undefined) throw new Error('No room to try')
-  const { widthMm, heightMm, build, finish, skirtingHeightMm, bottomMm, valves } = place
+  const { widthMm, heightMm, build, finish, skirtingHeightMm, bottomMm, valves, studs, tiledToMm } = place
   const wall: Wall = {
     ...plain,
     widthMm,
@@ -151,6 +169,8 @@ function trialOf(place: Place, offered: readonly Offer[]) {
     build,
     finish,
     skirtingHeightMm,
+    ...(build === 'boardOnStuds' && studs !== undefined ? { studs } : {}),
+    ...(finish === 'tile' && tiledToMm !== undefined ? { tiledToMm } : {}),
     obstacles: place.obstacles.map(({ clearanceMm, ...one }, at) => ({
       ...one,
       obstacleId: `o${at}`,
@@ -164,10 +184,31 @@ function trialOf(place: Place, offered: readonly Offer[]) {
     items: [...offered.map(emitterOf), ...parts],
     prices: [...offered.flatMap(pricesOf), ...cheaperByMany],
     suppliers: [],
+    favourites: place.favourites,
   })
   const here = { bottomMm, pipes: pipesOf(place), centre: centreOf(place) }
-  const trial = { job, room: heated, wall, shelf, figures }
+  const trial = { job, room: heated, wall, shelf, figures: withMargin(place.marginBasisPoints) }
   return { ...trial, swap: { ...swap, ...here, valves: { ...swap.valves, kind: valves } } }
+}
+
+const wants = fc.record(
+  {
+    kind: fc.constantFrom<Emitter['form']['kind']>('panel', 'column', 'towelRail'),
+    finish: fc.constantFrom<Emitter['finish']>('white', 'chrome'),
+    maxHeightMm: mm(300, 1500),
+    maxWidthMm: mm(300, 1500),
+  },
+  { requiredKeys: [] },
+)
+type Want = typeof wants extends fc.Arbitrary<infer T> ? T : never
+
+function wantedFaults({ form, finish, heightMm, widthMm }: Emitter, want: Want): number {
+  return [
+    want.kind !== undefined && want.kind !== form.kind,
+    want.finish !== undefined && want.finish !== finish,
+    heightMm > (want.maxHeightMm ?? heightMm),
+    widthMm > (want.maxWidthMm ?? widthMm),
+  ].filter(Boolean).length
 }
 
 /** Every emitter that fits by the wall's own rule and is warm enough by the heat's own rule, worked up in full and sorted. */
@@ -195,7 +236,7 @@ function byTryingAll(trial: ReturnType<typeof trialOf>, needW: number) {
   )
 }
 
-const nothingWanted = { othersW: 0, othersWhy: [], want: {}, mostWorked: 1000 }
+const nothingWanted = { othersW: 0, othersWhy: [], want: {}, mostTold: 1000, mostWorked: 1000 }
 
 describe('choosing an emitter', () => {
   it('ranks as if every emitter had been worked up in full: the least price never changes the order', () => {
@@ -236,30 +277,39 @@ describe('choosing an emitter', () => {
 
   it('sees the wall as fitWall does, and the heat as emitterOutput does', () => {
     fc.assert(
-      fc.property(places, offers, mm(1, 1500), (place, offered, needW) => {
+      fc.property(places, offers, fc.tuple(mm(1, 1500), wants), (place, offered, [needW, want]) => {
         const trial = trialOf(place, offered)
         const { wall, swap, job, room } = trial
         const { centre, bottomMm, pipes: found } = swap
         const { flowC, returnC } = job.survey.system
         const at = { flowC, returnC, roomC: room.roomC }
         const limits = answered(wallLimits({ wall, centre, bottomMm, pipes: found }, figures))
-        const screen = { limits, at, needW, othersW: 0, share: 1, want: {} }
-        const columns = emitterColumns(offered.map(emitterOf))
-        const screened = screenEmitters(columns, screen)
-        for (const [index, emitter] of columns.emitters.entries()) {
+        const screen = { limits, at, needW, othersW: 0, share: 1, want }
+        const stock = emitterStock(trial.shelf)
+        const screened = screenEmitters(stock, screen)
+        const about = { heat: 0, wall: 0, obstacle: 0, wanted: 0, price: 0, listing: 0 }
+        for (const [index, emitter] of stock.emitters.entries()) {
           const { ratedW, exponent, rating } = emitter
           const { watts } = answered(emitterOutput({ ratedW, exponent, rating, ...at }))
           const fit = answered(
             fitWall({ wall, emitter, valves: {}, centre, bottomMm, pipes: found }, figures),
           )
-          const suits = fit.fits && Math.round(watts) >= needW
+          const sold = (trial.shelf.prices.get(emitter.itemId) ?? []).length > 0
+          const suits = fit.fits && Math.round(watts) >= needW && sold
           expect(screened.givesW[index]).toBe(watts)
-          expect(screened.suitable.includes(index)).toBe(suits)
-          const { widthMm, heightMm, pipeCentresMm } = emitter
-          const valveSides = columns.valveSides[index] ?? 0
-          const one = { widthMm, heightMm, pipeCentresMm, valveSides, givesW: watts }
-          expect(refusalsOf(emitter, one, screen).length > 0).toBe(!suits)
+          expect(screened.suitable.includes(index)).toBe(suits && wantedFaults(emitter, want) === 0)
+          const packPence = stock.packPence[index] ?? -1
+          const shape = stock.shapes[stock.shapeAt[index] ?? 0]
+          if (shape === undefined) throw new Error('An emitter has no shape')
+          const reasons = refusalsOf(emitter, { ...shape, givesW: watts, packPence }, screen)
+          expect(reasons.filter((reason) => reason.about === 'wanted')).toHaveLength(
+            wantedFaults(emitter, want),
+          )
+          expect(reasons.every((reason) => reason.about === 'wanted')).toBe(suits)
+          expect(screened.reasons[index]).toBe(reasons.length)
+          for (const kind of new Set(reasons.map((reason) => reason.about))) about[kind] += 1
         }
+        expect(screened.counted).toEqual(about)
       }),
       { numRuns: 300 },
     )

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import * as contract from '../../src-main/contract/heat.ts'
+import * as contract from '../../src-main/contract/heating/heat.ts'
 import { exponentFromTwoRatings } from '../../src-main/engine/heat/emitter-exponent.ts'
 import { emitterOutput } from '../../src-main/engine/heat/emitter-output.ts'
 import { heatLoad } from '../../src-main/engine/heat/heat-load.ts'

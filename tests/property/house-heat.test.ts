@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import * as contract from '../../src-main/contract/house.ts'
+import * as contract from '../../src-main/contract/heating/house.ts'
 import type { HeatElement, MeasuredRoomHeat } from '../../src-main/domain/room-heat.ts'
 import { heatLoad } from '../../src-main/engine/heat/heat-load.ts'
 import { houseFlow } from '../../src-main/engine/heat/house-flow.ts'

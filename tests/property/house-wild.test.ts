@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { z } from 'zod'
-import * as contract from '../../src-main/contract/house.ts'
+import * as contract from '../../src-main/contract/heating/house.ts'
 import type { Outcome } from '../../src-main/domain/outcome.ts'
 import { ageBandUValue } from '../../src-main/engine/heat/age-band-u-value.ts'
 import { houseFlow } from '../../src-main/engine/heat/house-flow.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import * as contract from '../../src-main/contract/hydraulics.ts'
+import * as contract from '../../src-main/contract/heating/hydraulics.ts'
 import { balanceHouse } from '../../src-main/engine/water/balance-house.ts'
 import type { BalanceInput } from '../../src-main/engine/water/balance-input.ts'
 import { doseInContainers } from '../../src-main/engine/water/dose-containers.ts'

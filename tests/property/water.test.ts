@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import * as contract from '../../src-main/contract/water.ts'
+import * as contract from '../../src-main/contract/heating/water.ts'
 import { darcyFriction } from '../../src-main/engine/water/friction-factor.ts'
 import { pipeLoss } from '../../src-main/engine/water/pipe-loss.ts'
 import { doseLitres, systemContent } from '../../src-main/engine/water/system-dose.ts'

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { offeredLines } from '../../src-main/engine/buying/supplier-split-offers.ts'
-import { costOfSplit } from '../../src-main/engine/buying/supplier-split-cost.ts'
-import type { SplitSum, Terms } from '../../src-main/engine/buying/supplier-split-cost.ts'
-import { chosenIn, splitModel } from '../../src-main/engine/buying/supplier-split-model.ts'
-import { splitCase, splitWith } from '../../src-main/engine/buying/supplier-split.ts'
-import type { Solve } from '../../src-main/engine/buying/supplier-split.ts'
+import { offeredLines } from '../../src-main/engine/buying/split/supplier-split-offers.ts'
+import { costOfSplit } from '../../src-main/engine/buying/split/supplier-split-cost.ts'
+import type { SplitSum, Terms } from '../../src-main/engine/buying/split/supplier-split-cost.ts'
+import { chosenIn, splitModel } from '../../src-main/engine/buying/split/supplier-split-model.ts'
+import { splitCase, splitWith } from '../../src-main/engine/buying/split/supplier-split.ts'
+import type { Solve } from '../../src-main/engine/buying/split/supplier-split.ts'
 import { solverInProcess } from '../highs-in-process.ts'
 
 let solve: Solve

@@ -94,6 +94,64 @@ describe('cable safe zones (BS 7671 regulation 522.6.202, as the-regs.co.uk and 
   })
 })
 
+describe('cables to a socket or switch (BS 7671 regulation 522.6.202, as the-regs.co.uk and a trade forum quote it)', () => {
+  // A zone runs level or upright to an accessory, from either side; this one is 100 wide and high about (1000, 1200).
+  const socket = {
+    obstacleId: 's',
+    name: 'Socket',
+    kind: 'socket' as const,
+    xMm: 950,
+    yMm: 1150,
+    widthMm: 100,
+    heightMm: 100,
+  }
+  const wall = { ...bathroomWall, finish: 'paint' as const, widthMm: 4000, obstacles: [socket] }
+  const oneHole = {
+    ...towelRail,
+    brackets: [{ name: 'Only', upper: true, holes: [{ acrossMm: 0, upMm: 600 }] }],
+  }
+  const warnedAt = (xMm: number, yMm: number, thicknessMm?: number) =>
+    setOutOf(
+      railInput({
+        wall: thicknessMm === undefined ? wall : { ...wall, thicknessMm },
+        emitter: oneHole,
+        centre: { kind: 'at', xMm },
+        bottomMm: yMm - 600,
+      }),
+    ).warnings.filter((says) => says.includes('522.6.202')).length
+
+  it('may run straight up and straight down from it', () => {
+    expect([warnedAt(1049, 2000), warnedAt(951, 700)]).toEqual([1, 1])
+    expect([warnedAt(1051, 2000), warnedAt(949, 700)]).toEqual([0, 0])
+  })
+
+  it('may run level with it to both sides', () => {
+    expect([warnedAt(3000, 1249), warnedAt(300, 1151)]).toEqual([1, 1])
+    expect([warnedAt(3000, 1251), warnedAt(300, 1149)]).toEqual([0, 0])
+  })
+
+  it('may come from the other side of a wall that is 100 mm thick or less', () => {
+    expect([warnedAt(3000, 700, 100), warnedAt(3000, 700, 101), warnedAt(3000, 700)]).toEqual([1, 0, 0])
+  })
+})
+
+describe('clips on plastic pipe (The City & Guilds Textbook: Plumbing Book 1, 2019, table 2.36, polybutylene run level)', () => {
+  it('stand as far apart as the table says', () => {
+    // Printed in metres: 10 mm 0.3, 15 mm 0.3, 22 mm 0.5.
+    for (const [outsideMm, spacingM] of [
+      [10, 0.3],
+      [15, 0.3],
+      [22, 0.5],
+    ] as const) {
+      const pipe = floorPipe('left', 300, 235, { material: 'plastic', outsideMm, fixed: true })
+      const [offset] = setOutOf(railInput({ centre: { kind: 'at', xMm: 1400 }, pipes: [pipe] })).pipeOffsets
+      expect(offset?.remedy).toBe('repipe')
+      expect(offset?.clips).toBe(Math.ceil((offset?.pipeMm ?? 0) / (spacingM * 1000)))
+      expect(offset?.pipeMm).toBeGreaterThan(2 * spacingM * 1000)
+    }
+  })
+})
+
 describe('load on fixings, worked by hand with g = 9.80665 m/s2 (3rd CGPM, 1901)', () => {
   it('a rail of 8 kg with 4 litres and 20 kg leaning on it', () => {
     // m = 8 + 4 + 20 = 32 kg; weight 32 x 9.80665 = 313.8128 N.

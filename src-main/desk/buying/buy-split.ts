@@ -1,5 +1,5 @@
-import { offeredLines } from '../../engine/buying/supplier-split-offers.ts'
-import { splitCase, splitWith } from '../../engine/buying/supplier-split.ts'
+import { offeredLines } from '../../engine/buying/split/supplier-split-offers.ts'
+import { splitCase, splitWith } from '../../engine/buying/split/supplier-split.ts'
 import type { UseCase } from '../desk.ts'
 import { solverWithin } from './solver.ts'
 

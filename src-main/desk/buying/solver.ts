@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module'
 import { Worker } from 'node:worker_threads'
-import type { Solve, Solved } from '../../engine/buying/supplier-split.ts'
+import type { Solve, Solved } from '../../engine/buying/split/supplier-split.ts'
 
 /** How long the solver may look for the cheapest split, and how much longer it may take to give up, in milliseconds. */
 const usualLimitMs = 10_000

@@ -1,58 +1,55 @@
+import { barTotals } from './bar-totals.ts'
+import type { BarTotals } from './bar-totals.ts'
+import { branchedPlan } from './branched-plan.ts'
+import type { Branched } from './branched-plan.ts'
 import { planOf, worthOf } from './cutting.ts'
 import type { CutBar, Cutting, Plan } from './cutting.ts'
 import { filledPlan, quickPlan } from './first-plan.ts'
 import { linearPlan, provenValues } from './piece-values.ts'
-import type { LinearPlan, ProvenValues } from './piece-values.ts'
-import { barTotals } from './bar-totals.ts'
-import type { BarTotals } from './bar-totals.ts'
+import type { ProvenValues } from './piece-values.ts'
 
-/** How many steps of filling a bar the search takes before it gives up. */
-const mostSteps = 5_000_000
+/** How much work is done before the best plan so far is given unproven. */
+export type Effort = {
+  /** Steps of filling a bar, each time the bars are searched one after another. */
+  readonly steps: number
+  /** Linear programs of branch and price. */
+  readonly programs: number
+}
+
+/** Enough for any list of ten rooms, nearly always; some seconds at the most. */
+export const fullEffort: Effort = { steps: 300_000, programs: 1_200 }
 
 /**
- * The cheapest plan, proven, or null when the proof would take more than 5000000 steps. Branch and bound: the longest
- * piece left is on some bar, so each stock and each filling with that piece, to which nothing more can be added, is a
+ * The cheapest plan with a bound that no plan can pass: proven when the bound is the plan's own cost. First the longest-first
+ * plan against the bound of the linear program; then a short search, bar after bar; then branch and price. In the search the
+ * longest piece left is on some bar, so each stock and each filling with that piece, to which nothing more can be added, is a
  * branch. A branch ends when its cost so far + the pieces' proven values passes the dearest total that would still be an
  * improvement and that some number of bars can come to, or when the same pieces were left before at no greater cost.
  *
  * @param cutting the job, each size fitting some stock
+ * @param effort how much work may be done
  * @source Gilmore and Gomory 1961 (bound); Martello and Toth, Knapsack Problems, chapter 8 (branching), from memory
- * @example cheapestPlan({ sizes: [6, 5, 4, 3], counts: [1, 1, 1, 2], stock: [{ room: 11, cost: 1 }] }).cost // => 2
+ * @example cheapestPlan({ sizes: [6, 5, 4, 3], counts: [1, 1, 1, 2], stock: [{ room: 11, cost: 1 }] }, fullEffort).bound // => 2
  */
-export function cheapestPlan(cutting: Cutting): Plan | null {
-  return planned(cutting, mostSteps)
-}
-
-function planned(cutting: Cutting, steps: number): Plan | null {
+export function cheapestPlan(cutting: Cutting, effort: Effort): Branched {
   const need = worthOf(cutting.counts, cutting.sizes)
   const quick = quickPlan(cutting)
   const totals = barTotals(cutting.stock, quick.cost)
-  if (quick.cost <= totals.atLeast(0, need)) return quick
+  if (quick.cost <= totals.atLeast(0, need)) return { plan: quick, bound: quick.cost }
   const linear = linearPlan(cutting)
   const proven = provenValues(cutting, linear.values, quick.cost)
   const least = totals.atLeast(Math.ceil(worthOf(cutting.counts, proven.values) / proven.scale), need)
   const first = cheaper(quick, filledPlan(cutting, linear.values))
-  if (first.cost <= least) return first
-  const better = cheaper(first, roundedPlan(cutting, linear, steps))
-  return better.cost <= least ? better : searched({ cutting, proven, first: better, totals, least, steps })
+  if (first.cost <= least) return { plan: first, bound: first.cost }
+  const found = searched({ cutting, proven, first, totals, least, steps: effort.steps })
+  if (found.bound >= found.plan.cost) return found
+  const pool = linear.ways.map(({ bar }) => bar)
+  const branched = branchedPlan({ cutting, first: found.plan, totals, pool, programs: effort.programs })
+  return { plan: branched.plan, bound: Math.max(branched.bound, Math.min(least, branched.plan.cost)) }
 }
 
-function cheaper(a: Plan, b: Plan | null): Plan {
-  return b !== null && b.cost < a.cost ? b : a
-}
-
-/** The whole bars of the linear plan, and the cheapest plan for the pieces that they leave; null when there are none. */
-function roundedPlan(cutting: Cutting, { ways }: LinearPlan, steps: number): Plan | null {
-  const left = [...cutting.counts]
-  const bars = ways.flatMap(({ bar, uses }) => Array.from({ length: Math.floor(uses + 1e-6) }, () => bar))
-  const kept = bars.filter((bar) => {
-    if (!bar.taken.every((many, place) => many <= (left[place] as number))) return false
-    take(left, bar, -1)
-    return true
-  })
-  if (kept.length === 0) return null
-  const rest = planned({ ...cutting, counts: left }, Math.floor(steps / 5))
-  return rest === null ? null : planOf(cutting, [...kept, ...rest.bars])
+function cheaper(a: Plan, b: Plan): Plan {
+  return b.cost < a.cost ? b : a
 }
 
 type Search = {
@@ -64,7 +61,7 @@ type Search = {
   readonly steps: number
 }
 
-function searched({ cutting, proven, first, totals, least, steps }: Search): Plan | null {
+function searched({ cutting, proven, first, totals, least, steps }: Search): Branched {
   const left = [...cutting.counts]
   const need = worthOf(left, cutting.sizes)
   const bars: CutBar[] = []
@@ -97,7 +94,7 @@ function searched({ cutting, proven, first, totals, least, steps }: Search): Pla
     }
   }
   branch(0, worthOf(left, proven.values), need)
-  return budget.steps <= 0 && best.cost > least ? null : best
+  return { plan: best, bound: budget.steps <= 0 ? Math.min(least, best.cost) : best.cost }
 }
 
 function take(left: number[], bar: CutBar, sign: number): void {

@@ -2,7 +2,9 @@ import { because, given } from '../../domain/derivation.ts'
 import type { Derivation } from '../../domain/derivation.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import { cheapestPlan } from './cheapest-plan.ts'
+import type { Branched } from './branched-plan.ts'
+import { cheapestPlan, fullEffort } from './cheapest-plan.ts'
+import type { Effort } from './cheapest-plan.ts'
 import type { Cutting, Plan } from './cutting.ts'
 import { commonStep } from './whole-units.ts'
 
@@ -21,6 +23,12 @@ export type CutList = {
   }[]
   readonly pence: number
   readonly barsUsed: number
+  /** No other way to cut costs less, and none that costs the same takes fewer bars. */
+  readonly proved: boolean
+  /** No way to cut costs less than this; where it is proved, what the list itself costs. */
+  readonly leastPence: number
+  /** Whether it is the cheapest for certain, and if not by how much it might be beaten. */
+  readonly says: string
   readonly why: Derivation
 }
 
@@ -31,30 +39,33 @@ const mostPence = 1_000_000_00
 const stepsInMm = 1_000
 
 /**
- * How to cut pieces from stock lengths for the least money, and of those with the fewest bars; proven, or refused. The saw
+ * How to cut pieces from stock lengths for the least money, and of those with the fewest bars; proven, or marked as
+ * not proven with the least that any way could cost. The saw
  * takes its kerf between two pieces, and between the last piece and what is left: n pieces fit a bar when
  * sum(lengths) + kerf (n - 1) <= length, and offcut = length - sum(lengths) - n kerf, or 0 when the last cut eats it.
  * Refuses lengths outside 0 to 20000 mm, more than 2000 pieces, prices that are not whole pence to 1000000 pounds, an id
- * of stock given twice, a piece longer than every stock length, and a list whose proof passes 5000000
- * steps (a few lists of some thirty different long pieces or more).
+ * of stock given twice, and a piece longer than every stock length.
  *
  * @param input pieces with counts of 1 or more, stock without limit of number, kerf 0 to 50 mm
- * @source one-dimensional cutting stock (Gilmore and Gomory 1961), exact by branch and bound
+ * @source one-dimensional cutting stock (Gilmore and Gomory 1961), exact by branch and bound, then by branch and price
  * @example cutPipe({ pieces: [{ id: 'a', lengthMm: 1000, count: 3 }], stock: [{ id: '3m', lengthMm: 3000, pence: 900 }], kerfMm: 2 }).value.barsUsed // => 2
  */
 export function cutPipe(input: CutInput): Outcome<CutList> {
+  return cutPipeWithin(input, fullEffort)
+}
+
+/**
+ * The same with so much work and no more; what is not proven by then is marked so, with the least that any way could cost.
+ *
+ * @param input as for cutPipe
+ * @param effort how much work may be done
+ * @source as for cutPipe
+ * @example cutPipeWithin({ pieces: [{ id: 'a', lengthMm: 900, count: 3 }], stock: [{ id: '2m', lengthMm: 2000, pence: 700 }], kerfMm: 2 }, { steps: 0, programs: 0 }).value.proved // => true
+ */
+export function cutPipeWithin(input: CutInput, effort: Effort): Outcome<CutList> {
   const wrong = problemIn(input)
   if (wrong !== null) return wrong
-  const plan = cheapestPlan(inSteps(input))
-  if (plan === null) {
-    return refuse(
-      'impossible',
-      'This cut list is too long to find the cheapest way to cut it for certain.',
-      'pieces',
-      'Split it in two and cut each from its own lengths.',
-    )
-  }
-  return accept(cutListOf(input, plan))
+  return accept(cutListOf(input, cheapestPlan(inSteps(input), effort)))
 }
 
 /** Different lengths, the longest first. */
@@ -69,7 +80,7 @@ function inSteps(input: CutInput): Cutting {
     input.pieces.reduce((sum, piece) => (steps(piece.lengthMm) === length ? sum + piece.count : sum), 0),
   )
   const step = commonStep(lengths.map((length) => length + kerf))
-  const grains = counts.reduce((sum, count) => sum + count, 1)
+  const grains = grainsOf(input)
   return {
     sizes: lengths.map((length) => (length + kerf) / step),
     counts,
@@ -80,11 +91,16 @@ function inSteps(input: CutInput): Cutting {
   }
 }
 
+/** A penny in grains: more than there can be bars, so that a bar is a grain and never makes up a penny. */
+function grainsOf({ pieces }: CutInput): number {
+  return pieces.reduce((sum, piece) => sum + piece.count, 1)
+}
+
 function steps(lengthMm: number, least = 1): number {
   return Math.max(least, Math.round(lengthMm * stepsInMm))
 }
 
-function cutListOf(input: CutInput, plan: Plan): CutList {
+function cutListOf(input: CutInput, { plan, bound }: Branched): CutList {
   const waiting = lengthsOf(input).map((length) =>
     input.pieces
       .filter((piece) => steps(piece.lengthMm) === length)
@@ -96,7 +112,19 @@ function cutListOf(input: CutInput, plan: Plan): CutList {
     return { stockId: input.stock[stock]?.id ?? '', cuts, offcutMm: offcutOf(input, stock, cuts) }
   })
   const pence = plan.bars.reduce((sum, bar) => sum + (input.stock[bar.stock]?.pence ?? 0), 0)
-  return { bars, pence, barsUsed: bars.length, why: whyOf(input, plan, pence) }
+  const proved = bound >= plan.cost
+  const leastPence = proved ? pence : Math.floor(bound / grainsOf(input))
+  const says = inWords({ proved, pence, leastPence })
+  const list = { bars, pence, barsUsed: bars.length, proved, leastPence, says }
+  return { ...list, why: whyOf(input, plan, list) }
+}
+
+type Proof = Pick<CutList, 'proved' | 'pence' | 'leastPence'>
+
+function inWords({ proved, pence, leastPence }: Proof): string {
+  if (proved) return 'No other way to cut costs less, and none at that cost takes fewer lengths.'
+  if (leastPence === pence) return 'No other way to cut costs less; one with fewer lengths was not ruled out.'
+  return `The cheapest way found; one that costs up to ${pence - leastPence}p less was not ruled out.`
 }
 
 function firstDifference(a: readonly number[], b: readonly number[]): number {
@@ -109,11 +137,15 @@ function offcutOf(input: CutInput, stock: number, cuts: readonly { readonly leng
   return Math.max(0, steps(input.stock[stock]?.lengthMm ?? 0) - used) / stepsInMm
 }
 
-function whyOf(input: CutInput, plan: Plan, pence: number): Derivation {
+function whyOf(input: CutInput, plan: Plan, { pence, proved, leastPence }: Proof): Derivation {
   const used = input.stock.map((_, place) => plan.bars.filter((bar) => bar.stock === place).length)
-  return because('The cheapest way to cut the pieces, then the fewest lengths', pence, {
+  const says = proved
+    ? 'The cheapest way to cut the pieces, then the fewest lengths'
+    : 'The cheapest way to cut the pieces that was found; a cheaper one was not ruled out'
+  return because(says, pence, {
     unit: 'pence',
     from: [
+      ...(proved ? [] : [because('No way to cut them costs less than this', leastPence, { unit: 'pence' })]),
       ...input.stock.map(({ id, lengthMm, pence: price }, place) =>
         because(`Lengths taken of ${id}`, used[place] ?? 0, {
           from: [given(`${id} is long`, lengthMm, 'mm'), given(`${id} costs`, price, 'pence')],

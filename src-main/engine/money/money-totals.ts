@@ -4,7 +4,7 @@ import type { Figures } from '../../domain/figures.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { reverseChargeWording } from '../../domain/pricing.ts'
-import type { TaxCategory } from '../../domain/pricing.ts'
+import type { TaxCategory, TaxRounding } from '../../domain/pricing.ts'
 import type { RoundingRule } from './mul-div.ts'
 import { roundedHow, taxRatesOf, taxWhy } from './tax-rates.ts'
 import { taxTotals } from './tax-totals.ts'
@@ -12,7 +12,7 @@ import type { TaxTotals } from './tax-totals.ts'
 
 export type MoneyInput = {
   readonly lines: readonly { readonly netPence: number; readonly category: TaxCategory }[]
-  readonly rounding: 'line' | 'document'
+  readonly rounding: TaxRounding
   readonly rule: RoundingRule
 }
 
@@ -69,12 +69,12 @@ export function accountedForPence({ taxes }: Pick<TaxTotals, 'taxes'>): number {
 
 /**
  * What is wrong with a way of rounding, in a sentence; null when nothing is.
- * @param rounding by line, or once for each rate
+ * @param rounding by line, by line to a tenth of a penny, or once for each rate
  * @param rule what is done with the part of a penny
  * @source HMRC Notice 700 17.5 and VATREC12010: lines are never rounded down to whole pence; the document may be
  * @example unlawfulRounding('document', 'down') // => null
  */
-export function unlawfulRounding(rounding: 'line' | 'document', rule: RoundingRule): string | null {
+export function unlawfulRounding(rounding: TaxRounding, rule: RoundingRule): string | null {
   return rounding === 'line' && rule === 'down'
     ? 'Tax may not be rounded down line by line; round each line to the nearest penny (half-up), or round the document down once.'
     : null

@@ -3,7 +3,7 @@ import type { Derivation } from '../../domain/derivation.ts'
 import { figure, figureWhy } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
 import { taxCategory } from '../../domain/pricing.ts'
-import type { TaxCategory } from '../../domain/pricing.ts'
+import type { TaxCategory, TaxRounding } from '../../domain/pricing.ts'
 import type { TaxRate } from './tax-totals.ts'
 
 type Bears = { readonly rateName: string; readonly setting: string | null; readonly customerPays?: true }
@@ -133,12 +133,13 @@ export function taxWhy(
 
 /**
  * Where and how tax was rounded, in words.
- * @param rounding by line, or once for each rate
+ * @param rounding by line, by line to a tenth of a penny, or once for each rate
  * @param rule what was done with the part of a penny
  * @source HMRC Notice 700 17.5 names the ways
  * @example roundedHow('document', 'half-up') // => 'rounded half up once'
  */
-export function roundedHow(rounding: 'line' | 'document', rule: string): string {
+export function roundedHow(rounding: TaxRounding, rule: string): string {
   const words = rule.replace('-', ' ')
+  if (rounding === 'lineTenths') return `each line rounded down to a tenth of a penny and their sum ${words}`
   return rounding === 'line' ? `each line rounded ${words}` : `rounded ${words} once`
 }

@@ -1,5 +1,6 @@
 import { mulDiv } from './mul-div.ts'
 import type { RoundingRule } from './mul-div.ts'
+import type { TaxRounding } from '../../domain/pricing.ts'
 
 export type TaxableLine = { readonly netPence: number; readonly rateKey: string }
 export type TaxRate = {
@@ -12,8 +13,8 @@ export type TaxRate = {
 export type TaxInput = {
   readonly lines: readonly TaxableLine[]
   readonly rates: readonly TaxRate[]
-  /** `line`: each line's tax is rounded, then added. `document`: each rate's lines are added, then taxed once. */
-  readonly rounding: 'line' | 'document'
+  /** `line`, `document` or `lineTenths`, as the domain says. */
+  readonly rounding: TaxRounding
   readonly rule: RoundingRule
 }
 export type TaxOfRate = Omit<TaxRate, 'customerBasisPoints'> & {
@@ -48,12 +49,43 @@ export function taxTotals(input: TaxInput): TaxTotals {
 function taxOfRate(rate: TaxRate, { lines, rounding, rule }: TaxInput): TaxOfRate {
   const nets = lines.filter((line) => line.rateKey === rate.rateKey).map((line) => line.netPence)
   const netPence = sumOf(nets)
-  const taxAt = (points: number) =>
-    rounding === 'line' ? sumOf(nets.map((net) => taxOn(net, points, rule))) : taxOn(netPence, points, rule)
+  const taxAt = (points: number) => taxOfLines(nets, points, { rounding, rule })
   const { rateKey, rateName, basisPoints, customerBasisPoints: customers } = rate
   const taxed = { rateKey, rateName, basisPoints, netPence, taxPence: taxAt(basisPoints) }
   if (customers === undefined) return taxed
   return { ...taxed, toAccountFor: { basisPoints: customers, pence: taxAt(customers) } }
+}
+
+/**
+ * Tax on the lines of one rate: by line sum(round(net_i rate)); by document round(rate sum(net_i)); by tenths
+ * round(sum(net_i rate down to 0.1 p)).
+ *
+ * @param nets whole pence, any sign
+ * @param basisPoints the rate in hundredths of a percent
+ * @param how where to round, and by which rule to whole pence
+ * @source HMRC Notice 700 17.5 and VATREC12010 (the total down to a penny; lines down to 0.1 p, or to the nearest penny)
+ * @example taxOfLines([104, 104, 104], 1750, { rounding: 'lineTenths', rule: 'down' }) // => 54
+ */
+export function taxOfLines(
+  nets: readonly number[],
+  basisPoints: number,
+  { rounding, rule }: Pick<TaxInput, 'rounding' | 'rule'>,
+): number {
+  if (rounding === 'line') return sumOf(nets.map((net) => taxOn(net, basisPoints, rule)))
+  if (rounding === 'document') return taxOn(sumOf(nets), basisPoints, rule)
+  return mulDiv(sumOf(nets.map((net) => taxTenthsOn(net, basisPoints))), 1, 10, rule)
+}
+
+/**
+ * Tax on one line in tenths of a penny, rounded down (towards nothing): net basisPoints / 1000.
+ *
+ * @param netPence whole pence, any sign
+ * @param basisPoints the rate in hundredths of a percent
+ * @source HMRC Notice 700 17.5, as VATREC12010 has it: rounding down to one tenth of a penny
+ * @example taxTenthsOn(104, 1750) // => 182
+ */
+export function taxTenthsOn(netPence: number, basisPoints: number): number {
+  return mulDiv(netPence, basisPoints, 1_000, 'down')
 }
 
 /**

@@ -1,26 +1,19 @@
-import { because, given } from '../../domain/derivation.ts'
 import { figure } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
+import { given } from '../../domain/derivation.ts'
 import type { Job } from '../../domain/job.ts'
 import type { LabourAnswer } from '../../domain/labour.ts'
 import { accept } from '../../domain/outcome.ts'
-import type { Outcome, Problem } from '../../domain/outcome.ts'
-import type { Gap, Purchase, Quote, QuoteLine, Totals } from '../../domain/quote.ts'
-import { taxCategory } from '../../domain/pricing.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import type { Gap, Purchase, Quote } from '../../domain/quote.ts'
 import type { TakeOffLine } from '../../domain/take-off.ts'
 import { jobWork, labourFor } from '../labour/job-labour.ts'
-import { accountedForPence, unlawfulRounding } from '../money/money-totals.ts'
-import type { RoundingRule } from '../money/mul-div.ts'
-import { sharePence } from '../money/price.ts'
-import { roundedHow, taxRate, taxRatesOf, taxWhy } from '../money/tax-rates.ts'
-import { taxOn, taxTotals } from '../money/tax-totals.ts'
 import type { JobFacts, PlacedSwap } from '../takeoff/job-facts.ts'
 import type { PricedTakeOff } from '../takeoff/take-off.ts'
-import { discountLines } from './discount-lines.ts'
 import { labourLines, penceForMinutes } from './labour-lines.ts'
-import { chosenOptionLines, contingencyLines, jobPartLines, pencePerKm, travelLines } from './price-lines.ts'
-import { categoryOf, categoryProblems, kindsOfLines } from './line-categories.ts'
-import { sellingProblems } from './selling-price.ts'
+import { jobPartLines, pencePerKm } from './price-lines.ts'
+import { ownPrices } from './override-prices.ts'
+import { pricedWork, waivedGap } from './price-work.ts'
 import { warmthOf } from './warmth.ts'
 
 /** What a quote is built from: the job, worked up. */
@@ -48,15 +41,19 @@ export function buildQuote(work: ForQuote): Outcome<Quote> {
   if (!hours.ok) return hours
   const warmth = warmthOf(job, placed)
   if (!warmth.ok) return warmth
-  const priced = pricedLines(work, hours.value)
+  const { lines: listed } = parts.takeOff
+  const priced = pricedWork({
+    job,
+    base: () => [...jobPartLines(listed, parts.purchases, { figures, pricing: job.pricing }), ...hours.value],
+    own: ownPrices(job.overrides ?? [], listed),
+    figures,
+  })
   if (!priced.ok) return priced
-  const { lines, totals } = priced.value
+  const { totals } = priced.value
   return accept({
-    lines,
-    options: optionsOf(job, figures),
+    ...priced.value,
     labour: labour.value,
-    totals,
-    gaps: gapsOf(parts.takeOff.lines, job),
+    gaps: gapsOf(listed, job),
     cautions: parts.takeOff.cautions,
     tools: parts.takeOff.tools,
     warmth: warmth.value,
@@ -67,64 +64,8 @@ export function buildQuote(work: ForQuote): Outcome<Quote> {
       figures,
       netPence: totals.netPence,
     }),
-    why: whyTotal(lines, totals, figures),
   })
 }
-
-/** Every line with its category of tax, discounts last, and what they come to. */
-function pricedLines(
-  { job, parts, figures }: ForQuote,
-  labour: readonly QuoteLine[],
-): Outcome<{ readonly lines: readonly QuoteLine[]; readonly totals: Totals }> {
-  const { pricing } = job
-  const wrong = pricingProblems(pricing)
-  if (wrong.length > 0) return { ok: false, problems: wrong }
-  const base = [...jobPartLines(parts.takeOff.lines, parts.purchases, { figures, pricing }), ...labour]
-  const plain = [
-    ...base,
-    ...travelLines(job, figures),
-    ...contingencyLines(base, figures),
-    ...chosenOptionLines(job),
-  ]
-  const problems = categoryProblems(
-    job,
-    plain.map((line) => line.lineId),
-  )
-  if (problems.length > 0) return { ok: false, problems }
-  const kinds = kindsOfLines(parts.takeOff.lines)
-  const before = plain.map((line) => {
-    const classed = { lineId: line.lineId, section: line.section, itemKind: kinds.get(line.lineId) }
-    return { ...line, rateKey: categoryOf(classed, job, figures) }
-  })
-  const off = discountLines(before, pricing?.discounts ?? [])
-  if (!off.ok) return off
-  const lines = [...before, ...off.value]
-  return accept({ lines: withOwnTax(lines, pricing, figures), totals: totalsOf(lines, pricing, figures) })
-}
-
-function pricingProblems(pricing: Job['pricing']): readonly Problem[] {
-  if (pricing === undefined) return []
-  const message = unlawfulRounding(pricing.rounding, pricing.rule ?? usualRule)
-  const rounding: readonly Problem[] =
-    message === null ? [] : [{ code: 'invalid', message, path: 'job.pricing.rule' }]
-  return [...rounding, ...sellingProblems(pricing)]
-}
-
-/** Where tax is rounded by line, each line shows its own. */
-function withOwnTax(
-  lines: readonly QuoteLine[],
-  pricing: Job['pricing'],
-  figures: Figures,
-): readonly QuoteLine[] {
-  if (pricing?.rounding !== 'line') return lines
-  const rule = pricing.rule ?? usualRule
-  return lines.map((line) => {
-    const { basisPoints } = taxRate(taxCategory.parse(line.rateKey), figures)
-    return { ...line, taxPence: taxOn(line.netPence, basisPoints, rule) }
-  })
-}
-
-const usualRule: RoundingRule = 'half-up'
 
 const noLabour: LabourAnswer = {
   expectedMin: 0,
@@ -135,36 +76,11 @@ const noLabour: LabourAnswer = {
   why: given('There is no work in this job', 0, 'min'),
 }
 
-function optionsOf(job: Job, figures: Figures): Quote['options'] {
-  return (job.options ?? []).map(({ optionId, name, netPence, chosen }) => {
-    const category = categoryOf({ lineId: `option-${optionId}`, section: 'other' }, job, figures)
-    const { basisPoints } = taxRate(category, figures)
-    const taxPence = taxOn(netPence, basisPoints, job.pricing?.rule ?? usualRule)
-    return { optionId, name, netPence, rateKey: category, taxPence, chosen }
-  })
-}
-
-function totalsOf(lines: readonly QuoteLine[], pricing: Job['pricing'], figures: Figures): Totals {
-  const rounding = pricing?.rounding ?? 'document'
-  const rule = pricing?.rule ?? usualRule
-  const used = lines.map((line) => taxCategory.parse(line.rateKey))
-  const taxed = taxTotals({ lines, rates: taxRatesOf(used, figures), rounding, rule })
-  const depositPence = sharePence(taxed.grossPence, figure(figures, 'money.depositBasisPoints'))
-  const reversed = taxed.taxes.some((tax) => tax.toAccountFor !== undefined)
-  return {
-    ...taxed,
-    depositPence,
-    ...(pricing === undefined ? {} : { rounding, rule }),
-    ...(reversed ? { reverseChargePence: accountedForPence(taxed) } : {}),
-  }
-}
-
 function gapsOf(lines: readonly TakeOffLine[], job: Job): readonly Gap[] {
   return lines.flatMap((line) => {
     if (line.gap === undefined) return []
-    const waiver = job.waivers?.find((one) => one.gapKey === line.lineKey)
-    const gap = { gapKey: line.lineKey, says: line.gap }
-    return [waiver === undefined ? gap : { ...gap, waived: waiver.reason }]
+    const { lineKey, itemKind, quantity, unit } = line
+    return [waivedGap({ gapKey: lineKey, says: line.gap, itemKind, quantity, unit }, job.waivers)]
   })
 }
 
@@ -182,14 +98,4 @@ function internalOf(sums: {
   const partsCostPence = purchases.reduce((sum, purchase) => sum + purchase.costPence, 0)
   const costPence = partsCostPence + labourCostPence + travelCostPence
   return { costPence, marginPence: netPence - costPence, labourCostPence, purchases }
-}
-
-function whyTotal(lines: readonly QuoteLine[], totals: Totals, figures: Figures) {
-  const net = because('The lines added up.', totals.netPence, {
-    unit: 'pence',
-    from: lines.map((line) => line.why),
-  })
-  const how = roundedHow(totals.rounding ?? 'document', totals.rule ?? usualRule)
-  const taxes = totals.taxes.map((tax) => taxWhy(tax, figures, how))
-  return because('Net and tax.', totals.grossPence, { unit: 'pence', from: [net, ...taxes] })
 }

@@ -6,17 +6,20 @@ import type { TaxCategory } from '../../domain/pricing.ts'
 import { quoteLine } from '../../domain/quote.ts'
 import type { QuoteLine } from '../../domain/quote.ts'
 import { takeOffKind } from '../../domain/take-off.ts'
-import type { TakeOffKind, TakeOffLine } from '../../domain/take-off.ts'
+import type { TakeOffKind } from '../../domain/take-off.ts'
 import { reverseCharged } from '../money/tax-rates.ts'
 
 /** The category that work and parts bear unless somebody says otherwise. */
 export const usualCategory: TaxCategory = 'standard'
 
 /** What a category is chosen by. */
-export type Classed = Pick<QuoteLine, 'lineId' | 'section'> & { readonly itemKind?: TakeOffKind | undefined }
+export type Classed = Pick<QuoteLine, 'lineId' | 'section'> & {
+  readonly itemKind?: TakeOffKind | undefined
+  readonly lineKey?: string | undefined
+}
 
 /**
- * The category of tax that a line bears: as the job says for that very line; for an option, as the option says; for its
+ * The category of tax that a line bears: as the job says for that very part or line; for an option, as the option says; for its
  * kind of part; for its section; otherwise the standard rate. Under the job's reverse charge it is then turned.
  * @param line what the category is chosen by
  * @param job the job with its pricing and options
@@ -28,23 +31,15 @@ export function categoryOf(line: Classed, job: Job, figures: Figures): TaxCatego
   const said = job.pricing?.lineCategories ?? {}
   const option = job.options?.find(({ optionId }) => line.lineId === `option-${optionId}`)
   const own = taxCategory.safeParse(option?.taxKey)
+  const parts = job.pricing?.partCategories ?? {}
   const category =
+    (line.lineKey === undefined ? undefined : parts[line.lineKey]) ??
     said[line.lineId] ??
     (own.success ? own.data : undefined) ??
     (line.itemKind === undefined ? undefined : said[line.itemKind]) ??
     said[line.section] ??
     usualCategory
   return job.pricing?.taxTreatment === 'reverseCharge' ? reverseCharged(category, figures) : category
-}
-
-/**
- * The kind of part that stands behind each priced line of parts.
- * @param lines the parts list
- * @source practice, no published source
- * @example kindsOfLines([{ itemKind: 'valve' }]).get('part-1') // => 'valve'
- */
-export function kindsOfLines(lines: readonly TakeOffLine[]): ReadonlyMap<string, TakeOffKind> {
-  return new Map(lines.map((line, index) => [`part-${index + 1}`, line.itemKind]))
 }
 
 /**

@@ -1,52 +1,87 @@
 import { because } from '../../domain/derivation.ts'
-import { figure } from '../../domain/figures.ts'
+import type { Derivation } from '../../domain/derivation.ts'
 import type { Figures } from '../../domain/figures.ts'
-import { certain } from '../../domain/outcome.ts'
 import type { PickList, Purchase, Quote } from '../../domain/quote.ts'
-import { cutPipe } from '../buying/cut-pipe.ts'
+import type { SplitAnswer } from '../buying/split/supplier-split-answer.ts'
 import { hangingCrew, liftLimit, liftSettings } from '../labour/crew-lift.ts'
+import type { FromVan } from '../takeoff/buying/after-van.ts'
 import type { JobFacts, PlacedSwap } from '../takeoff/job-facts.ts'
 import type { SwapFacts } from '../takeoff/swap-facts.ts'
 import { named } from '../takeoff/rule.ts'
 import { needInWords } from '../takeoff/resolve.ts'
 import type { PricedTakeOff } from '../takeoff/take-off.ts'
 
+/** How the parts are come by when it is not as the quote bought them: from the van first, or split with carriage in mind. */
+export type Buying = {
+  readonly purchases: readonly Purchase[]
+  readonly fromVan: readonly FromVan[]
+  readonly split?: SplitAnswer | undefined
+}
+
+type More = {
+  readonly placed: readonly PlacedSwap[]
+  readonly facts: JobFacts
+  readonly figures: Figures
+  readonly buying?: Buying
+}
+
 /**
- * What goes into the van: each supplier's packs, what the boxes bring, tools, pipe cuts, and what is missing.
+ * What goes into the van: what it has already, each supplier's packs, what the boxes bring, tools, pipe cuts, and what is missing.
  * @param parts the parts list with its purchases
  * @param quote the quote, for its gaps
- * @param more the swaps and the firm's figures
+ * @param more the swaps, the firm's figures, and how the parts are bought when it is not as in the quote
  * @source practice, no published source
  * @example buildPickList({ purchases: [], boxUses: [], takeOff: { tools: [], lines: [] } }, { gaps: [{ says: 'No vent.' }] }, { placed: [], facts: { swaps: [] }, figures: { settings: { 'pipe.kerfMm': { value: 1 } } } }).missing // => ["No vent."]
  */
-export function buildPickList(
-  parts: PricedTakeOff,
-  quote: Pick<Quote, 'gaps'>,
-  more: { readonly placed: readonly PlacedSwap[]; readonly facts: JobFacts; readonly figures: Figures },
-): PickList {
-  const { placed, facts, figures } = more
-  const suppliers = supplierGroups(parts, placed)
+export function buildPickList(parts: PricedTakeOff, quote: Pick<Quote, 'gaps'>, more: More): PickList {
+  const { placed, facts, figures, buying = { purchases: parts.purchases, fromVan: [] } } = more
+  const { purchases, fromVan, split } = buying
   return {
-    suppliers,
+    suppliers: supplierGroups({ ...parts, purchases }, placed, split),
+    ...(fromVan.length === 0 ? {} : { fromVan: fromVan.map(vanLine) }),
+    ...(split === undefined ? {} : { split: splitSums(split) }),
     fromBox: parts.boxUses.map((use) => ({
       name: needInWords(use),
       quantity: use.quantity,
       swapId: use.swapId,
     })),
     tools: parts.takeOff.tools,
-    pipeCuts: parts.purchases.flatMap((purchase) => cutsOf(purchase, figure(figures, 'pipe.kerfMm'))),
+    pipeCuts: [...fromVan, ...purchases].flatMap(cutsOf),
     missing: quote.gaps.map((gap) =>
       gap.waived === undefined ? gap.says : `${gap.says} Left out because: ${gap.waived}`,
     ),
     lifts: facts.swaps.flatMap((swap) => liftsOf(swap, figures)),
-    why: because('Whole packs for every line, by supplier.', parts.purchases.length, {
-      unit: 'lines',
-      from: parts.purchases.map((purchase) => purchase.why),
-    }),
+    why: whyList(buying),
   }
 }
 
-function supplierGroups(parts: PricedTakeOff, placed: readonly PlacedSwap[]): PickList['suppliers'] {
+function whyList({ purchases, fromVan, split }: Buying): Derivation {
+  const van = fromVan.map(({ name, quantity, unit }) =>
+    because(`${name}: in the van already, so not bought.`, quantity, { unit }),
+  )
+  const bought = purchases.map((purchase) => purchase.why)
+  const from = split === undefined ? [...van, ...bought] : [...van, split.why]
+  const says =
+    split === undefined
+      ? 'Whole packs for every line, by supplier.'
+      : 'Whole packs for every line, split over the suppliers with carriage and minimum orders.'
+  return because(says, purchases.length, { unit: 'lines', from })
+}
+
+function vanLine({ itemId, name, quantity, unit }: FromVan): NonNullable<PickList['fromVan']>[number] {
+  return { itemId, name, quantity, unit }
+}
+
+function splitSums(split: SplitAnswer): PickList['split'] {
+  const { goodsPence, carriagePence, totalPence, proved, says, oneSupplier } = split
+  return { goodsPence, carriagePence, totalPence, proved, says, oneSupplier }
+}
+
+function supplierGroups(
+  parts: PricedTakeOff,
+  placed: readonly PlacedSwap[],
+  split: SplitAnswer | undefined,
+): PickList['suppliers'] {
   const known: Known = {
     masses: new Map(placed.map(({ emitter }) => [emitter.itemId, emitter.dryKg])),
     generic: new Set(parts.takeOff.lines.filter((line) => line.generic).map((line) => line.itemId)),
@@ -56,8 +91,19 @@ function supplierGroups(parts: PricedTakeOff, placed: readonly PlacedSwap[]): Pi
       supplierId,
       name: group[0]?.supplierName ?? supplierId,
       lines: group.flatMap((purchase) => linesOf(purchase, known)),
+      ...orderOf(split, supplierId),
     }))
     .toSorted((a, b) => (a.name < b.name ? -1 : 1))
+}
+
+function orderOf(
+  split: SplitAnswer | undefined,
+  supplierId: string,
+): Pick<PickList['suppliers'][number], 'goodsPence' | 'carriagePence' | 'shortOfFreePence'> {
+  const order = split?.orders.find((one) => one.supplierId === supplierId)
+  if (order === undefined) return {}
+  const { goodsPence, carriagePence, shortOfFreePence } = order
+  return { goodsPence, carriagePence, ...(shortOfFreePence === undefined ? {} : { shortOfFreePence }) }
 }
 
 type Known = {
@@ -82,15 +128,8 @@ function linesOf(purchase: Purchase, { masses, generic }: Known): PickList['supp
   }))
 }
 
-function cutsOf(purchase: Purchase, kerfMm: number): PickList['pipeCuts'] {
-  if (purchase.pieces === undefined) return []
-  const stock = purchase.packs.map((pack) => ({
-    id: pack.code,
-    lengthMm: Math.round(pack.holds * 1000),
-    pence: pack.packPence,
-  }))
-  const pieces = purchase.pieces.map((piece, index) => ({ ...piece, id: `${index + 1}, ${piece.id}` }))
-  return [{ name: purchase.name, bars: certain(cutPipe({ pieces, stock, kerfMm })).bars }]
+function cutsOf({ name, bars }: Pick<Purchase, 'name' | 'bars'>): PickList['pipeCuts'] {
+  return bars === undefined ? [] : [{ name, bars }]
 }
 
 /** What one person should not lift alone, by where and how it is lifted: the new emitter, and the old one on its way out. */

@@ -63,7 +63,18 @@ function partLine(line: TakeOffLine, purchase: Purchase, selling: Selling): Quot
     shared: line.shared,
     swapIds: line.swapIds,
     generic: line.generic,
+    part: partOf(line),
+    ...(line.was === undefined ? {} : { was: line.was }),
     why,
+  }
+}
+
+function partOf({ lineKey, itemKind, itemId, filled }: TakeOffLine): NonNullable<QuoteLine['part']> {
+  return {
+    lineKey,
+    itemKind,
+    ...(itemId === undefined ? {} : { itemId }),
+    ...(filled === undefined ? {} : { filled }),
   }
 }
 

@@ -22,10 +22,17 @@ export function mergeNeeds(needs: readonly JobNeed[]): readonly MergedNeed[] {
   }
   return [...groups]
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
-    .map(([lineKey, group]) => merged(lineKey, group))
+    .map(([lineKey, group]) => addedUp(lineKey, group))
 }
 
-function merged(lineKey: string, unsorted: readonly JobNeed[]): MergedNeed {
+/**
+ * Needs of one thing as one need: quantities, pieces and swaps put together, whatever order they come in.
+ * @param lineKey the key of the line that they become
+ * @param unsorted at least one need, all in the same unit
+ * @source practice, no published source
+ * @example addedUp('vent', [1, 2].map((quantity) => ({ quantity, swapIds: ['a'], why: { says: 'one', value: quantity, from: [] } }))).swapIds // => ["a"]
+ */
+export function addedUp(lineKey: string, unsorted: readonly JobNeed[]): MergedNeed {
   const group = unsorted.toSorted((a, b) => (orderKey(a) < orderKey(b) ? -1 : 1))
   const first = group[0]
   if (first === undefined) throw new Error('A group of needs is empty')

@@ -6,8 +6,9 @@ import type { Outcome } from '../../domain/outcome.ts'
 import type { SupplierPrice } from '../../domain/price.ts'
 import type { Purchase } from '../../domain/quote.ts'
 import type { PipePiece } from '../../domain/take-off.ts'
-import { coverPacks } from '../buying/cover-packs.ts'
-import { cutPipe } from '../buying/cut-pipe.ts'
+import { coverWithBreaks } from '../buying/split/supplier-split-packs.ts'
+import type { OfferedPack } from '../buying/split/supplier-split-packs.ts'
+import { buyBars } from './buying/buy-bars.ts'
 import type { Shelf } from './shelf.ts'
 
 /** What is to be bought of one item. */
@@ -22,7 +23,7 @@ export type ToBuy = {
 }
 
 /**
- * The cheapest way to buy one item from one supplier, in whole packs. Carriage is not counted here.
+ * The cheapest way to buy one item from one supplier, in whole packs, price breaks counted. Carriage is not counted here.
  * Refuses, as a gap, an item that nobody asks a price for, and a quantity that no supplier's packs or lengths can meet.
  * @param wanted the item, the quantity in its unit, and for pipe the pieces to cut
  * @param shelf the catalogue with the prices in force
@@ -30,6 +31,16 @@ export type ToBuy = {
  * @example cheapestPurchase({ itemId: 'a', need: 7, unit: 'each' }, { suppliers: new Map(), prices: new Map([['a', [{ supplierId: 's', code: '1', packHolds: 5, packPence: 100 }]]]) }).value.costPence // => 200
  */
 export function cheapestPurchase(wanted: ToBuy, shelf: Shelf): Outcome<Purchase> {
+  const { bought } = shelf
+  if (bought === undefined) return purchaseAfresh(wanted, shelf)
+  const { itemId, name, unit, need, pieces, kerfMm, lineId } = wanted
+  const key = JSON.stringify([itemId, name, unit, need, pieces, kerfMm])
+  const known = bought.get(key) ?? purchaseAfresh(wanted, shelf)
+  bought.set(key, known)
+  return known.ok ? accept({ ...known.value, lineId }) : known
+}
+
+function purchaseAfresh(wanted: ToBuy, shelf: Shelf): Outcome<Purchase> {
   const offers = Map.groupBy(shelf.prices.get(wanted.itemId) ?? [], (price) => price.supplierId)
   const tried = [...offers].map(([supplierId, prices]) => ({ supplierId, bought: buy(wanted, prices) }))
   const best = tried
@@ -45,55 +56,34 @@ export function cheapestPurchase(wanted: ToBuy, shelf: Shelf): Outcome<Purchase>
   return accept(pieces === undefined ? purchase : { ...purchase, pieces })
 }
 
-type Bought = Pick<Purchase, 'packs' | 'leftover' | 'costPence' | 'why'>
+type Bought = Pick<Purchase, 'packs' | 'leftover' | 'costPence' | 'why' | 'bars'>
 
 function buy(wanted: ToBuy, prices: readonly SupplierPrice[]): Outcome<Bought> {
-  const counts = wanted.pieces === undefined ? packCounts(wanted.need, prices) : barCounts(wanted, prices)
-  if (!counts.ok) return counts
-  const packs = counts.value.flatMap(({ index, count }) => {
-    const price = prices[index]
-    return price === undefined || count === 0
-      ? []
-      : [{ code: price.code, holds: price.packHolds, count, packPence: pricedAt(price, count) }]
-  })
+  const offered = prices.map(packOffered)
+  const { need, pieces, kerfMm } = wanted
+  const taken =
+    pieces === undefined ? coverWithBreaks(need, offered) : buyBars({ pieces, kerfMm, stock: offered })
+  if (!taken.ok) return taken
+  const packs = taken.value.packs.toSorted((a, b) => b.holds - a.holds)
   const costPence = packs.reduce((sum, pack) => sum + pack.count * pack.packPence, 0)
   const bought = packs.reduce((sum, pack) => sum + pack.count * pack.holds, 0)
-  const leftover = roundTo(bought - wanted.need)
-  return accept({ packs, leftover, costPence, why: whyBought(wanted, packs, { costPence, leftover }) })
+  const leftover = roundTo(bought - need)
+  const why = whyBought(wanted, packs, { costPence, leftover })
+  const answer = { packs, leftover, costPence, why }
+  return accept('bars' in taken.value ? { ...answer, bars: taken.value.bars } : answer)
 }
 
-/** A price by the number of packs, where the supplier gives breaks. */
-function pricedAt(price: SupplierPrice, count: number): number {
-  const reached = (price.breaks ?? []).filter((step) => step.fromPacks <= count).map((step) => step.packPence)
-  return Math.min(price.packPence, ...reached)
-}
-
-type Count = { readonly index: number; readonly count: number }
-
-function packCounts(need: number, prices: readonly SupplierPrice[]): Outcome<readonly Count[]> {
-  const packs = prices.map((price, index) => ({
-    id: `p${index}`,
-    holds: price.packHolds,
-    pence: price.packPence,
-  }))
-  const covered = coverPacks({ need, packs })
-  if (!covered.ok) return covered
-  return accept(covered.value.picks.map(({ id, count }) => ({ index: Number(id.slice(1)), count })))
-}
-
-function barCounts(wanted: ToBuy, prices: readonly SupplierPrice[]): Outcome<readonly Count[]> {
-  const stock = prices.map((price, index) => ({
-    id: `p${index}`,
-    lengthMm: Math.round(price.packHolds * 1000),
-    pence: price.packPence,
-  }))
-  const pieces = (wanted.pieces ?? []).map((piece, index) => ({ ...piece, id: `${index + 1}` }))
-  const cut = cutPipe({ pieces, stock, kerfMm: wanted.kerfMm })
-  if (!cut.ok) return cut
-  const byStock = Map.groupBy(cut.value.bars, (bar) => bar.stockId)
-  return accept(
-    [...byStock].map(([stockId, bars]) => ({ index: Number(stockId.slice(1)), count: bars.length })),
-  )
+/**
+ * A supplier's price as a pack on offer.
+ * @param price what the supplier asks
+ * @source practice, no published source
+ * @example packOffered({ code: 'A', packHolds: 5, packPence: 100 }).holds // => 5
+ */
+export function packOffered(
+  price: Pick<SupplierPrice, 'code' | 'packHolds' | 'packPence' | 'breaks'>,
+): OfferedPack {
+  const { code, packHolds, packPence, breaks } = price
+  return { code, holds: packHolds, pence: packPence, ...(breaks === undefined ? {} : { breaks }) }
 }
 
 function whyBought(
@@ -122,7 +112,13 @@ function whyBought(
 
 const unitWords: Readonly<Record<Unit, string>> = { each: '', m: ' m', m2: ' m²', ml: ' ml', L: ' L' }
 
-function poundsOf(pence: number): string {
+/**
+ * Pence as pounds in a sentence.
+ * @param pence whole, 0 or more
+ * @source practice, no published source
+ * @example poundsOf(1205) // => "£12.05"
+ */
+export function poundsOf(pence: number): string {
   return `£${Math.floor(pence / 100)}.${String(pence % 100).padStart(2, '0')}`
 }
 

@@ -22,7 +22,7 @@ export type SwapFacts = {
  * The facts of one swap that rules are asked about.
  * @param placed the swap with its room, wall, emitter and set-out
  * @param job the job it belongs to
- * @param figures the firm's figures, for the fixing that the set-out chose
+ * @param figures the firm's figures, for the fixings that the set-out chose
  * @source practice, no published source
  * @example swapFacts({ swap: { swapId: 'a', pipes: [], valves: {} }, room: { name: 'Hall' }, wall: {}, emitter: { form: {}, tappings: [], brackets: [] }, setOut: { holes: [], fixing: { fixingId: 'f' } } }, { survey: { system: { flowC: 60 } } }, { fixings: [{ fixingId: 'f' }] }).ask.roomName // => "Hall"
  */
@@ -32,10 +32,7 @@ export function swapFacts(placed: PlacedSwap, job: Job, figures: Figures): SwapF
     const offset = setOut.pipeOffsets.find((one) => one.side === pipe.side)
     return offset === undefined ? [] : [sideAsk(pipe, offset, placed)]
   })
-  const chosen = figures.fixings.find((fixing) => fixing.fixingId === setOut.fixing.fixingId)
-  if (chosen === undefined)
-    throw new Error(`The set-out chose a fixing that is not there: ${setOut.fixing.fixingId}`)
-  const holes = setOut.holes.map((hole) => holeAsk(hole, chosen, placed))
+  const holes = setOut.holes.map((hole) => holeAsk(hole, fixingOf(hole, setOut, figures), placed))
   return {
     swapId: swap.swapId,
     roomId: room.roomId,
@@ -171,11 +168,17 @@ function inWords(at: Tapping['at']): string {
   return at.replace(/([A-Z])/g, (letter) => ` ${letter.toLowerCase()}`)
 }
 
-function holeAsk(
-  hole: PlacedSwap['setOut']['holes'][number],
-  fixing: Fixing,
-  { setOut, wall }: PlacedSwap,
-): HoleAsk {
+type Hole = PlacedSwap['setOut']['holes'][number]
+
+/** What goes into a hole: its own fixing, or the one of the whole set-out. */
+function fixingOf(hole: Hole, { fixing }: PlacedSwap['setOut'], figures: Figures): Fixing {
+  const fixingId = hole.fixing?.fixingId ?? fixing.fixingId
+  const chosen = figures.fixings.find((one) => one.fixingId === fixingId)
+  if (chosen === undefined) throw new Error(`The set-out chose a fixing that is not there: ${fixingId}`)
+  return chosen
+}
+
+function holeAsk(hole: Hole, fixing: Fixing, { setOut, wall }: PlacedSwap): HoleAsk {
   return {
     holeId: hole.id,
     bracket: hole.bracket,
@@ -183,6 +186,6 @@ function holeAsk(
     depthMm: hole.depthMm,
     fixing,
     needsBoard: setOut.fixing.needsBoard,
-    wallFinish: wall.finish,
+    wallFinish: hole.finish ?? wall.finish,
   }
 }

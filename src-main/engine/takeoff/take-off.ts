@@ -9,8 +9,9 @@ import { askedFor, useBoxes } from './gather-needs.ts'
 import type { BoxUse } from './gather-needs.ts'
 import type { JobFacts } from './job-facts.ts'
 import { mergeNeeds } from './merge-needs.ts'
-import { needInWords, resolveNeed } from './resolve.ts'
+import { needInWords } from './resolve.ts'
 import { rules } from './rule-list.ts'
+import { resolveNeeds } from './buying/share-packs.ts'
 import type { Shelf } from './shelf.ts'
 
 /** The parts list and how each line is bought. */
@@ -32,9 +33,10 @@ export type PricedTakeOff = {
 export function takeOff(facts: JobFacts, shelf: Shelf, figures: Figures): PricedTakeOff {
   const { remaining, used } = useBoxes(askedFor(rules, facts, figures), facts)
   const kerfMm = figure(figures, 'pipe.kerfMm')
-  const resolved = mergeNeeds(remaining)
-    .toSorted((a, b) => kindOrder(a.kind) - kindOrder(b.kind) || (a.lineKey < b.lineKey ? -1 : 1))
-    .map((need, index) => resolveNeed(need, shelf, { lineId: `part-${index + 1}`, kerfMm }))
+  const needs = mergeNeeds(remaining).toSorted(
+    (a, b) => kindOrder(a.kind) - kindOrder(b.kind) || (a.lineKey < b.lineKey ? -1 : 1),
+  )
+  const resolved = resolveNeeds(needs, shelf, kerfMm)
   const lines = resolved.map(({ line }) => line)
   const answer: TakeOff = {
     lines,

@@ -7,7 +7,7 @@ import type { SupplierSplit } from '../../../../src-main/contract/suppliers.ts'
 import { solverWithin } from '../../../../src-main/desk/buying/solver.ts'
 import type { Desk } from '../../../../src-main/desk/desk.ts'
 import { workUp } from '../../../../src-main/desk/quoting/work-up.ts'
-import { splitCase, splitWith } from '../../../../src-main/engine/buying/supplier-split.ts'
+import { splitCase, splitWith } from '../../../../src-main/engine/buying/split/supplier-split.ts'
 import { answer } from '../../../../src-main/desk/router.ts'
 
 const desk: Desk = {
@@ -82,16 +82,28 @@ describe("buying for the sample job's parts list", () => {
     expect(plan.totalPence).toBeGreaterThan(0)
   })
 
-  it('buys pipe in the lengths that the cut list needs, van stock or no', async () => {
+  it('buys pipe in the lengths that the cut list needs', async () => {
     const [pipe] = (await purchases()).filter(({ pieces }) => pieces !== undefined)
     if (pipe === undefined) throw new Error('The sample cuts no pipe')
-    const vanStock = [{ itemId: pipe.itemId, quantity: 1000 }]
-    const plan = await asked('buy.plan', { job, vanStock })
-    expect(plan.fromVan).toEqual([])
+    const plan = await asked('buy.plan', { job })
     const bought = plan.orders.flatMap(({ lines }) => lines).find(({ lineId }) => lineId === pipe.lineId)
     const longest = Math.max(...(pipe.pieces ?? []).map(({ lengthMm }) => lengthMm))
     for (const { holds } of bought?.packs ?? [{ holds: 0 }])
       expect(holds * 1000).toBeGreaterThanOrEqual(longest)
+  })
+})
+
+describe('pipe in the van', () => {
+  it('is taken in whole lengths, and not bought', async () => {
+    const [pipe] = (await purchases()).filter(({ pieces }) => pieces !== undefined)
+    if (pipe === undefined) throw new Error('The sample cuts no pipe')
+    // The sample needs one piece of 155 mm; this pipe is sold by 1 m and by 3 m.
+    const vanStock = [{ itemId: pipe.itemId, quantity: 1000 }]
+    const plan = await asked('buy.plan', { job, vanStock })
+    expect(plan.fromVan).toEqual([{ lineId: pipe.lineId, itemId: pipe.itemId, quantity: 1 }])
+    expect(plan.orders.flatMap(({ lines }) => lines.map(({ lineId }) => lineId))).not.toContain(pipe.lineId)
+    const less = await asked('buy.plan', { job, vanStock: [{ itemId: pipe.itemId, quantity: 0.999 }] })
+    expect(less.fromVan).toEqual([])
   })
 })
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { cutPipe } from '../../../../src-main/engine/buying/cut-pipe.ts'
+import { cutPipe, cutPipeWithin } from '../../../../src-main/engine/buying/cut-pipe.ts'
 import type { CutInput } from '../../../../src-main/engine/buying/cut-pipe.ts'
 
 const threeMetres = { id: '3m', lengthMm: 3000, pence: 900 }
@@ -87,6 +87,44 @@ describe('cutPipe', () => {
     expect(
       why.from.flatMap((step) => (step.from.length > 0 ? step.from : [step])).map((leaf) => leaf.value),
     ).toEqual([3000, 900, 2, 740, 2])
+  })
+
+  it('says that nothing is cheaper where that is proven', () => {
+    const list = cut({ pieces: [piece('a', 1000, 3)], stock: [threeMetres], kerfMm: 1 })
+    expect([list.proved, list.leastPence, list.pence]).toEqual([true, 1800, 1800])
+    expect(list.says).toBe('No other way to cut costs less, and none at that cost takes fewer lengths.')
+    expect(list.why.says).toBe('The cheapest way to cut the pieces, then the fewest lengths')
+  })
+
+  describe('without the work that a proof takes', () => {
+    // 12000 mm and saw: neither four lengths of 3 m nor a mix with 2.5 m divides without waste, so that the bound lies below.
+    const awkward = {
+      pieces: [piece('a', 1010, 4), piece('b', 830, 4), piece('c', 670, 4), piece('d', 490, 4)],
+      stock: [threeMetres, { id: '25', lengthMm: 2500, pence: 790 }],
+      kerfMm: 2,
+    }
+
+    it('gives a plan, the least that any could cost, and says that it is not proven', () => {
+      const answer = cutPipeWithin(awkward, { steps: 0, programs: 0 })
+      if (!answer.ok) throw new Error(answer.problems[0]?.message)
+      const { proved, pence, leastPence, says, why } = answer.value
+      expect(proved).toBe(false)
+      expect(leastPence).toBeLessThan(pence)
+      expect(says).toBe(
+        `The cheapest way found; one that costs up to ${pence - leastPence}p less was not ruled out.`,
+      )
+      expect(why.says).toBe(
+        'The cheapest way to cut the pieces that was found; a cheaper one was not ruled out',
+      )
+      expect(why.from[0]).toMatchObject({
+        says: 'No way to cut them costs less than this',
+        value: leastPence,
+      })
+      const full = cut(awkward)
+      expect(full.proved).toBe(true)
+      expect(full.pence).toBeGreaterThanOrEqual(leastPence)
+      expect(full.pence).toBeLessThanOrEqual(pence)
+    })
   })
 
   it('refuses a piece longer than every stock length', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { given } from '../../../../src-main/domain/derivation.ts'
 import { accept, refuse } from '../../../../src-main/domain/outcome.ts'
 import { cheapestFirst, tieInWords } from '../../../../src-main/engine/choose/cheapest-first.ts'
-import type { Bounded, Pricing } from '../../../../src-main/engine/choose/cheapest-first.ts'
+import type { Pricing } from '../../../../src-main/engine/choose/cheapest-first.ts'
 import { emitterForTests } from '../../renderer/emitter-for-tests.ts'
 
 type Case = {
@@ -14,28 +14,30 @@ type Case = {
   readonly widthMm?: number
   readonly gaps?: readonly string[]
 }
-const boundedOf = ({ itemId, leastPence, givesW = 500, widthMm = 600 }: Case): Bounded => ({
-  emitter: emitterForTests({ itemId, name: itemId, widthMm }),
-  givesW,
-  ownPence: 0,
-  leastPence,
-})
 
 function search(cases: readonly Case[], most: number, mostWorked = 100) {
   const worked: string[] = []
-  const caseOf = (itemId: string) => cases.find((one) => one.itemId === itemId)
+  const caseAt = (index: number) => {
+    const one = cases[index]
+    if (one === undefined) throw new Error('There is no such case')
+    return one
+  }
   const pricing: Pricing = {
-    closer: (one) => accept(caseOf(one.emitter.itemId)?.closerPence ?? one.leastPence),
-    work: ({ itemId }) => {
+    closer: (index) => caseAt(index).closerPence ?? caseAt(index).leastPence,
+    work: (index) => {
+      const { itemId, fittedPence, gaps = [], givesW = 500, widthMm = 600 } = caseAt(index)
       worked.push(itemId)
-      const { fittedPence = 0, gaps = [] } = caseOf(itemId) ?? {}
       if (fittedPence < 0) return refuse('impossible', 'It cannot be set out.')
       const pence = { fittedPence, emitterPence: 0, partsPence: 0, labourPence: fittedPence, labourMin: 0 }
-      return accept({ ...pence, gaps, warnings: [], why: given('Made up', fittedPence) })
+      const fitted = { ...pence, gaps, warnings: [], why: given('Made up', fittedPence) }
+      return accept({ emitter: emitterForTests({ itemId, name: itemId, widthMm }), givesW, fitted })
     },
   }
-  const answer = cheapestFirst(cases.map(boundedOf), pricing, { most, mostWorked })
-  return { ...answer, worked, names: answer.ranked.map(({ emitter }) => emitter.itemId) }
+  const leastPence = Float64Array.from(cases, (one) => one.leastPence)
+  const { left, ...answer } = cheapestFirst(leastPence, pricing, { most, mostWorked })
+  const first = left.first()
+  const next = first === null ? null : [cases[first]?.itemId, left.keyOf(first)]
+  return { ...answer, next, worked, names: answer.ranked.map(({ emitter }) => emitter.itemId) }
 }
 
 describe('the cheapest first', () => {
@@ -53,7 +55,7 @@ describe('the cheapest first', () => {
     expect(certain).toBe(true)
   })
   it('passes over one whose closer least price is too much', () => {
-    const { worked, left } = search(
+    const { worked, next } = search(
       [
         { itemId: 'cheap', leastPence: 10, fittedPence: 30 },
         { itemId: 'dear', leastPence: 20, closerPence: 40, fittedPence: 45 },
@@ -61,7 +63,17 @@ describe('the cheapest first', () => {
       1,
     )
     expect(worked).toEqual(['cheap'])
-    expect(left.map(({ leastPence }) => leastPence)).toEqual([40])
+    expect(next).toEqual(['dear', 40])
+  })
+  it('keeps the first least price when the closer one is lower', () => {
+    const { next } = search(
+      [
+        { itemId: 'cheap', leastPence: 10, fittedPence: 15 },
+        { itemId: 'dear', leastPence: 20, closerPence: 5, fittedPence: 45 },
+      ],
+      1,
+    )
+    expect(next).toEqual(['dear', 20])
   })
   it('looks at one whose least price is the last one’s price, for it may tie', () => {
     const { names } = search(

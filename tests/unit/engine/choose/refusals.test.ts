@@ -36,16 +36,17 @@ type Sizes = {
   readonly heightMm?: number
   readonly pipeCentresMm?: number
   readonly givesW?: number
+  readonly packPence?: number
   readonly form?: Emitter['form']
   readonly finish?: Emitter['finish']
   readonly brackets?: Emitter['brackets']
 }
 function reasons(sizes: Sizes, changes: Partial<Screen> = {}): readonly string[] {
-  const { widthMm = 600, heightMm = 600, pipeCentresMm = 550, givesW = 900 } = sizes
+  const { widthMm = 600, heightMm = 600, pipeCentresMm = 550, givesW = 900, packPence = 5000 } = sizes
   const { form = { kind: 'panel', panel: 'single' }, finish = 'white' } = sizes
   const { brackets = [{ name: 'left', upper: true, holes: [{ acrossMm: 0, upMm: 100 }] }] } = sizes
   const emitter = { widthMm, heightMm, form, finish, brackets }
-  const one = { widthMm, heightMm, pipeCentresMm, valveSides: 3, givesW }
+  const one = { widthMm, heightMm, pipeCentresMm, valveSides: 3, givesW, packPence }
   return refusalsOf(emitter, one, { ...screen, ...changes }).map(({ says }) => says)
 }
 const among = (...obstacles: readonly ObstacleLimit[]) => ({ limits: { ...limits, obstacles } })
@@ -124,6 +125,8 @@ describe('why an emitter is not offered', () => {
     expect(reasons({ givesW: 0 })).toEqual([
       'the temperatures that it was rated at cannot be; correct its listing',
     ])
+    expect(reasons({ packPence: -1 })).toEqual(['nobody asks a price for it today'])
+    expect(reasons({ packPence: 0 })).toEqual([])
     expect(reasons({ brackets: [] })).toEqual(['its bracket holes are not listed, so it cannot be set out'])
   })
 })

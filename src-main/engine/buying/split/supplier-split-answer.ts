@@ -1,8 +1,9 @@
-import { because, given } from '../../domain/derivation.ts'
-import type { Derivation } from '../../domain/derivation.ts'
+import { because, given } from '../../../domain/derivation.ts'
+import type { Derivation } from '../../../domain/derivation.ts'
 import { allFrom, costOfSplit, orderCost } from './supplier-split-cost.ts'
 import type { Assignment, OrderCost, SplitCost, Terms } from './supplier-split-cost.ts'
 import type { SplitCase } from './supplier-split.ts'
+import type { Share, Way } from './mixed-ways.ts'
 import type { OfferedLine } from './supplier-split-offers.ts'
 import type { LineBought } from './supplier-split-packs.ts'
 
@@ -15,6 +16,8 @@ export type SplitOrder = {
     readonly packs: LineBought['packs']
     readonly leftover: number
     readonly pence: number
+    /** All lines that these packs are for, where there are several. */
+    readonly lineIds?: readonly string[]
   }[]
   readonly goodsPence: number
   readonly carriagePence: number
@@ -93,12 +96,11 @@ function verdict({ proved, searched }: Proof): string {
 function orderOf({ lines, suppliers }: SplitCase, plan: Assignment, order: OrderCost): SplitOrder {
   const { supplierId, goodsPence, carriagePence } = order
   const terms = suppliers.find((one) => one.supplierId === supplierId)
-  const bought = lines.flatMap(({ lineId, itemId, from }) => {
-    const taken =
-      plan.get(lineId) === supplierId ? from.find((one) => one.supplierId === supplierId) : undefined
+  const bought = lines.flatMap(({ lineId, itemId, from, lineIds }) => {
+    const taken = shareFrom(from, plan.get(lineId), supplierId)
     if (taken === undefined) return []
     const { packs, leftover, pence } = taken
-    return [{ lineId, itemId, packs, leftover, pence }]
+    return [{ lineId, itemId, packs, leftover, pence, ...(lineIds === undefined ? {} : { lineIds }) }]
   })
   const totalPence = goodsPence + carriagePence
   const laid = {
@@ -113,14 +115,21 @@ function orderOf({ lines, suppliers }: SplitCase, plan: Assignment, order: Order
   return carriagePence > 0 && free !== undefined ? { ...laid, shortOfFreePence: free - goodsPence } : laid
 }
 
+/** What a supplier brings of a line by the way that it is bought; nothing when another brings it. */
+function shareFrom(from: readonly Way[], way: string | undefined, supplierId: string): Share | undefined {
+  const taken = from.find((one) => one.supplierId === way)
+  return (taken?.shares ?? (taken === undefined ? [] : [taken])).find((one) => one.supplierId === supplierId)
+}
+
 function alone({ sum, lines }: SplitCase, terms: Terms): OneSupplier {
   const { supplierId, name } = terms
   const without = sum.lines.filter(({ from }) => !from.some((one) => one.supplierId === supplierId))
   if (without.length > 0) {
-    const itemOf = new Map(lines.map(({ lineId, itemId }) => [lineId, itemId]))
+    const itemOf = new Map(lines.map((line) => [line.lineId, spokenName(line)]))
     const named = without.slice(0, 5).map(({ lineId }) => itemOf.get(lineId) ?? lineId)
+    const between = named.some((one) => one.includes(',')) ? '; ' : ', '
     const more = without.length > named.length ? ` and ${without.length - named.length} more` : ''
-    return { supplierId, name, cannot: `${name} does not offer ${named.join(', ')}${more}.` }
+    return { supplierId, name, cannot: `${name} does not offer ${named.join(between)}${more}.` }
   }
   const goodsPence = costOfSplit(sum, allFrom(sum, supplierId)).orders.reduce(
     (total, order) => total + order.goodsPence,
@@ -144,8 +153,11 @@ function whySplit(
   const orders = cost.orders.map((order) => whyOrder(ready, plan, order))
   const van = ready.lines
     .filter(({ fromVan }) => fromVan > 0)
-    .map(({ itemId, need, fromVan, unit }) =>
-      because(`${itemId} from the van`, fromVan, { unit, from: [given('Needed', need, unit)] }),
+    .map((line) =>
+      because(`${spokenName(line)} from the van`, line.fromVan, {
+        unit: line.unit,
+        from: [given('Needed', line.need, line.unit)],
+      }),
     )
   return because(`Goods and carriage of all orders. ${says}`, cost.totalPence, {
     unit: 'pence',
@@ -157,8 +169,8 @@ function whyOrder({ lines, suppliers }: SplitCase, plan: Assignment, order: Orde
   const { supplierId, goodsPence, carriagePence } = order
   const terms = suppliers.find((one) => one.supplierId === supplierId)
   const goods = lines
-    .filter(({ lineId }) => plan.get(lineId) === supplierId)
-    .map((line) => whyLine(line, supplierId, suppliers))
+    .filter(({ lineId, from }) => shareFrom(from, plan.get(lineId), supplierId) !== undefined)
+    .map((line) => whyLine(line, { way: plan.get(line.lineId), supplierId, suppliers }))
   return because(`Order from ${terms?.name ?? supplierId}`, goodsPence + carriagePence, {
     unit: 'pence',
     from: [
@@ -180,18 +192,28 @@ function whyCarriage(terms: Terms | undefined): readonly Derivation[] {
   ]
 }
 
-function whyLine(line: OfferedLine, supplierId: string, suppliers: readonly Terms[]): Derivation {
+type Taken = {
+  readonly way: string | undefined
+  readonly supplierId: string
+  readonly suppliers: readonly Terms[]
+}
+
+function whyLine(line: OfferedLine, { way, supplierId, suppliers }: Taken): Derivation {
   const nameOf = new Map(suppliers.map((one) => [one.supplierId, one.name]))
-  const taken = line.from.find((one) => one.supplierId === supplierId)
+  const inWords = (one: Way) =>
+    (one.shares ?? [one]).map(({ supplierId: id }) => nameOf.get(id) ?? id).join(' and ')
+  const taken = line.from.find((one) => one.supplierId === way)
   const others = line.from
-    .filter((one) => one.supplierId !== supplierId)
-    .map(({ supplierId: other, pence, why }) =>
-      because(`The same from ${nameOf.get(other) ?? other}`, pence, { unit: 'pence', from: [why] }),
-    )
-  return because(line.itemId, taken?.pence ?? 0, {
+    .filter((one) => one !== taken)
+    .map((one) => because(`The same from ${inWords(one)}`, one.pence, { unit: 'pence', from: [one.why] }))
+  return because(spokenName(line), shareFrom(line.from, way, supplierId)?.pence ?? 0, {
     unit: 'pence',
     from: [...(taken === undefined ? [] : [taken.why]), ...others],
   })
+}
+
+function spokenName({ name, itemId }: OfferedLine): string {
+  return name ?? itemId
 }
 
 function inPounds(pence: number): string {

@@ -1,8 +1,8 @@
-import { accept, refuse } from '../../domain/outcome.ts'
-import type { Outcome } from '../../domain/outcome.ts'
+import { accept, refuse } from '../../../domain/outcome.ts'
+import type { Outcome } from '../../../domain/outcome.ts'
 import { splitAnswer } from './supplier-split-answer.ts'
 import type { SplitAnswer } from './supplier-split-answer.ts'
-import { costOfSplit, plainSplits, settledSplit } from './supplier-split-cost.ts'
+import { costOfSplit, plainSplits, settledSplit, sharesOf } from './supplier-split-cost.ts'
 import type { Assignment, SplitSum, Terms } from './supplier-split-cost.ts'
 import { chosenIn, splitModel } from './supplier-split-model.ts'
 import type { OfferedLine } from './supplier-split-offers.ts'
@@ -43,11 +43,17 @@ export function splitCase(lines: readonly OfferedLine[], suppliers: readonly Ter
     .toSorted((a, b) => byId(a.lineId, b.lineId))
   const known = suppliers.toSorted((a, b) => byId(a.supplierId, b.supplierId))
   const bought = sorted.filter(({ from }) => from.length > 0)
-  const used = new Set(bought.flatMap(({ from }) => from.map(({ supplierId }) => supplierId)))
+  const used = new Set(
+    bought.flatMap(({ from }) => from.flatMap(sharesOf).map(({ supplierId }) => supplierId)),
+  )
   const sum: SplitSum = {
     lines: bought.map(({ lineId, from }) => ({
       lineId,
-      from: from.map(({ supplierId, pence }) => ({ supplierId, pence })),
+      from: from.map((way) => ({
+        supplierId: way.supplierId,
+        pence: way.pence,
+        ...(way.shares === undefined ? {} : { shares: sharesOf(way) }),
+      })),
     })),
     suppliers: known.filter(({ supplierId }) => used.has(supplierId)),
   }

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import type { Derivation } from '../../../../src-main/domain/derivation.ts'
-import { offeredLines } from '../../../../src-main/engine/buying/supplier-split-offers.ts'
-import type { SplitInput } from '../../../../src-main/engine/buying/supplier-split-offers.ts'
-import { splitModel } from '../../../../src-main/engine/buying/supplier-split-model.ts'
-import { splitCase, splitFrom } from '../../../../src-main/engine/buying/supplier-split.ts'
-import type { SplitCase, Solved } from '../../../../src-main/engine/buying/supplier-split.ts'
+import type { Derivation } from '../../../../../src-main/domain/derivation.ts'
+import { offeredLines } from '../../../../../src-main/engine/buying/split/supplier-split-offers.ts'
+import type { SplitInput } from '../../../../../src-main/engine/buying/split/supplier-split-offers.ts'
+import { splitModel } from '../../../../../src-main/engine/buying/split/supplier-split-model.ts'
+import { splitCase, splitFrom } from '../../../../../src-main/engine/buying/split/supplier-split.ts'
+import type { SplitCase, Solved } from '../../../../../src-main/engine/buying/split/supplier-split.ts'
 
 const one = (code: string, pence: number) => [{ code, holds: 1, pence }]
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { coverWithBreaks } from '../../../../src-main/engine/buying/supplier-split-packs.ts'
-import type { OfferedPack } from '../../../../src-main/engine/buying/supplier-split-packs.ts'
+import { coverWithBreaks } from '../../../../../src-main/engine/buying/split/supplier-split-packs.ts'
+import type { OfferedPack } from '../../../../../src-main/engine/buying/split/supplier-split-packs.ts'
 
 function bought(need: number, packs: readonly OfferedPack[]) {
   const answer = coverWithBreaks(need, packs)

@@ -1,10 +1,11 @@
-import type { Assignment, SplitSum } from './supplier-split-cost.ts'
+import { sharesOf } from './supplier-split-cost.ts'
+import type { Assignment, SplitSum, WayCost } from './supplier-split-cost.ts'
 
 /**
- * The split as a mixed-integer program in LP text, for a solver. x is 1 when line l is bought from supplier s, y when s gets an
- * order, f when that order comes free of carriage:
- * minimise sum(c_ls x_ls) + sum(carriage_s (y_s - f_s)) with sum_s(x_ls) = 1, x_ls <= y_s, f_s <= y_s,
- * sum_l(c_ls x_ls) >= free_s f_s and >= minimum_s y_s.
+ * The split as a mixed-integer program in LP text, for a solver. x is 1 when line l is bought by way w (from one supplier, or
+ * from two with a share c_lws each), y when supplier s gets an order, f when that order comes free of carriage:
+ * minimise sum(c_lw x_lw) + sum(carriage_s (y_s - f_s)) with sum_w(x_lw) = 1, x_lw <= y_s for each s of w, f_s <= y_s,
+ * sum_lw(c_lws x_lw) >= free_s f_s and >= minimum_s y_s.
  * Pence are whole, so a limit of half a penny less is the same limit, out of reach of rounding. Of equals the tiny second part
  * of the objective, under half a penny in all, takes the one with the fewest orders, then the earlier suppliers.
  *
@@ -15,27 +16,31 @@ import type { Assignment, SplitSum } from './supplier-split-cost.ts'
 export function splitModel(sum: SplitSum): string {
   const placeOf = new Map(sum.suppliers.map(({ supplierId }, place) => [supplierId, place]))
   const cells = sum.lines.map(({ from }, line) =>
-    from.map(({ supplierId, pence }) => {
-      const supplier = placeOf.get(supplierId) ?? -1
-      return { name: `x${line}_${supplier}`, supplier, pence }
-    }),
+    from.map((way) => ({
+      name: nameOf(line, way, placeOf),
+      pence: way.pence,
+      shares: sharesOf(way).map(({ supplierId, pence }) => ({
+        supplier: placeOf.get(supplierId) ?? -1,
+        pence,
+      })),
+    })),
   )
   const all = cells.flat()
   const suppliers = sum.suppliers.length
   const perOrder = 0.2 / suppliers
   const perPlace = 0.2 / (suppliers * Math.max(1, sum.lines.length))
   const objective = [
-    ...all.map(({ name, supplier, pence }) => term(pence + perPlace * supplier, name)),
+    ...all.map(({ name, shares, pence }) => term(pence + perPlace * meanPlace(shares), name)),
     ...sum.suppliers.map(({ carriagePence }, place) => term(carriagePence + perOrder, `y${place}`)),
     ...sum.suppliers.map(({ carriagePence }, place) => term(-carriagePence, `f${place}`)),
   ]
   const rows = [
     ...cells.map((row) => `${row.map(({ name }) => term(1, name)).join('\n ')} = 1`),
-    ...all.map(({ name, supplier }) => `${name} - y${supplier} <= 0`),
+    ...all.flatMap(({ name, shares }) => shares.map(({ supplier }) => `${name} - y${supplier} <= 0`)),
     ...sum.suppliers.flatMap(({ carriageFreeFromPence, minimumOrderPence }, place) => {
-      const goods = all
-        .filter(({ supplier }) => supplier === place)
-        .map(({ name, pence }) => term(pence, name))
+      const goods = all.flatMap(({ name, shares }) =>
+        shares.filter(({ supplier }) => supplier === place).map(({ pence }) => term(pence, name)),
+      )
       return [
         `f${place} - y${place} <= 0`,
         carriageFreeFromPence === undefined
@@ -61,6 +66,17 @@ export function splitModel(sum: SplitSum): string {
   ].join('\n')
 }
 
+/** `x3_0` for line 3 from the first supplier, `x3_0_2` from the first and the third together. */
+function nameOf(line: number, way: WayCost, placeOf: ReadonlyMap<string, number>): string {
+  return `x${line}_${sharesOf(way)
+    .map(({ supplierId }) => placeOf.get(supplierId) ?? -1)
+    .join('_')}`
+}
+
+function meanPlace(shares: readonly { readonly supplier: number }[]): number {
+  return shares.reduce((sum, { supplier }) => sum + supplier, 0) / shares.length
+}
+
 function atLeast(goods: readonly string[], pence: number, when: string): string {
   return `${[...goods, term(-Math.max(0, pence - 0.5), when)].join('\n ')} >= 0`
 }
@@ -71,7 +87,7 @@ function term(factor: number, name: string): string {
 }
 
 /**
- * The assignment that a solver's answer stands for: each line from the supplier whose x is nearest to 1.
+ * The assignment that a solver's answer stands for: each line by the way whose x is nearest to 1.
  *
  * @param sum the same sum that the model was made from
  * @param valueOf the solver's value of a name in the model, 0 to 1
@@ -82,7 +98,7 @@ export function chosenIn(sum: SplitSum, valueOf: (name: string) => number): Assi
   const placeOf = new Map(sum.suppliers.map(({ supplierId }, place) => [supplierId, place]))
   return new Map(
     sum.lines.flatMap(({ lineId, from }, line) => {
-      const chosen = from.find(({ supplierId }) => valueOf(`x${line}_${placeOf.get(supplierId) ?? -1}`) > 0.5)
+      const chosen = from.find((way) => valueOf(nameOf(line, way, placeOf)) > 0.5)
       return chosen === undefined ? [] : [[lineId, chosen.supplierId] as const]
     }),
   )

@@ -8,15 +8,21 @@ export type Terms = {
   /** Goods of less than this are not brought at all. */
   readonly minimumOrderPence?: number | undefined
 }
+/** What a line costs from one supplier, or from two together: then the id is of the pair, and the shares say what each gets. */
+export type WayCost = {
+  readonly supplierId: string
+  readonly pence: number
+  readonly shares?: readonly { readonly supplierId: string; readonly pence: number }[] | undefined
+}
 /** The bare sum behind a split: what each line costs from each supplier who has it, and the suppliers' terms. */
 export type SplitSum = {
   readonly lines: readonly {
     readonly lineId: string
-    readonly from: readonly { readonly supplierId: string; readonly pence: number }[]
+    readonly from: readonly WayCost[]
   }[]
   readonly suppliers: readonly Terms[]
 }
-/** By line, the supplier it is bought from. */
+/** By line, the supplier it is bought from, or the pair of them. */
 export type Assignment = ReadonlyMap<string, string>
 export type OrderCost = {
   readonly supplierId: string
@@ -46,7 +52,9 @@ export function costOfSplit(sum: SplitSum, assignment: Assignment): SplitCost {
   for (const { lineId, from } of sum.lines) {
     const taken = from.find(({ supplierId }) => supplierId === assignment.get(lineId))
     if (taken === undefined) complete = false
-    else goods.set(taken.supplierId, (goods.get(taken.supplierId) ?? 0) + taken.pence)
+    for (const { supplierId, pence } of taken === undefined ? [] : sharesOf(taken)) {
+      goods.set(supplierId, (goods.get(supplierId) ?? 0) + pence)
+    }
   }
   const orders = sum.suppliers.flatMap((terms) => {
     const goodsPence = goods.get(terms.supplierId)
@@ -57,6 +65,17 @@ export function costOfSplit(sum: SplitSum, assignment: Assignment): SplitCost {
     totalPence: orders.reduce((total, order) => total + order.goodsPence + order.carriagePence, 0),
     allowed: complete && orders.every(({ reachesMinimum }) => reachesMinimum),
   }
+}
+
+/**
+ * What each supplier gets of a line: all of it from one, or a share each.
+ *
+ * @param way from one supplier or from two
+ * @source practice, no published source
+ * @example sharesOf({ supplierId: 's', pence: 5 }) // => [{ supplierId: 's', pence: 5 }]
+ */
+export function sharesOf(way: WayCost): readonly { readonly supplierId: string; readonly pence: number }[] {
+  return (way.shares ?? [way]).map(({ supplierId, pence }) => ({ supplierId, pence }))
 }
 
 /**
@@ -79,7 +98,7 @@ export function orderCost(terms: Terms, goodsPence: number): OrderCost {
 }
 
 /**
- * Every line from whoever is cheapest for it, carriage not looked at; of equals the first by id.
+ * Every line from whoever is cheapest for it, carriage not looked at; of equals one supplier before two, then the first by id.
  *
  * @param sum what each line costs from each supplier
  * @source practice, no published source
@@ -88,7 +107,12 @@ export function orderCost(terms: Terms, goodsPence: number): OrderCost {
 export function cheapestByLine(sum: SplitSum): Assignment {
   return new Map(
     sum.lines.flatMap(({ lineId, from }) => {
-      const best = from.toSorted((a, b) => a.pence - b.pence || (a.supplierId < b.supplierId ? -1 : 1))[0]
+      const best = from.toSorted(
+        (a, b) =>
+          a.pence - b.pence ||
+          sharesOf(a).length - sharesOf(b).length ||
+          (a.supplierId < b.supplierId ? -1 : 1),
+      )[0]
       return best === undefined ? [] : [[lineId, best.supplierId] as const]
     }),
   )

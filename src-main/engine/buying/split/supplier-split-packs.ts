@@ -1,9 +1,11 @@
-import { because, given } from '../../domain/derivation.ts'
-import type { Derivation } from '../../domain/derivation.ts'
-import { accept, refuse, under } from '../../domain/outcome.ts'
-import type { Outcome } from '../../domain/outcome.ts'
-import { coverPacks } from './cover-packs.ts'
-import { inMillionths, stepsInUnit } from './whole-units.ts'
+import { because, given } from '../../../domain/derivation.ts'
+import type { Derivation } from '../../../domain/derivation.ts'
+import { accept, refuse, under } from '../../../domain/outcome.ts'
+import type { Outcome } from '../../../domain/outcome.ts'
+import { coverPacks } from '../cover-packs.ts'
+import { choiceCount, levelChoices, priceAtCount, priceLevels } from './price-ladder.ts'
+import type { PriceLevel } from './price-ladder.ts'
+import { inMillionths, stepsInUnit } from '../whole-units.ts'
 
 /** A pack as a supplier offers it; from `fromPacks` of this code on, every one of them costs `packPence`. */
 export type OfferedPack = {
@@ -27,8 +29,7 @@ export type LineBought = {
 
 const mostTrials = 4096
 
-type Level = { readonly fromPacks: number; readonly pence: number }
-type Ladder = { readonly pack: OfferedPack; readonly levels: readonly Level[] }
+type Ladder = { readonly pack: OfferedPack; readonly levels: readonly PriceLevel[] }
 type Cover = {
   readonly counts: readonly number[]
   readonly pence: number
@@ -51,8 +52,8 @@ export function coverWithBreaks(need: number, packs: readonly OfferedPack[]): Ou
   const sorted = packs.toSorted(inOrder)
   const wrong = breakFault(packs)
   if (wrong !== null) return wrong
-  const ladders = sorted.map((pack) => ({ pack, levels: levelsOf(pack) }))
-  if (ladders.reduce((product, { levels }) => product * levels.length, 1) > mostTrials) {
+  const ladders = sorted.map((pack) => ({ pack, levels: priceLevels(pack.pence, pack.breaks) }))
+  if (choiceCount(ladders.map(({ levels }) => levels)) > mostTrials) {
     const message = `These packs have so many price breaks that more than ${mostTrials} ways would have to be tried; give fewer breaks.`
     return refuse('impossible', message, 'packs')
   }
@@ -62,7 +63,7 @@ export function coverWithBreaks(need: number, packs: readonly OfferedPack[]): Ou
 
 function bestCover(need: number, ladders: readonly Ladder[]): Outcome<Cover> {
   let best: Cover | null = null
-  for (const levels of choicesOf(ladders)) {
+  for (const levels of levelChoices(ladders.map(({ levels }) => levels))) {
     const spent = levels.reduce((sum, { fromPacks, pence }) => sum + fromPacks * pence, 0)
     if (best !== null && spent > best.pence) continue
     const found = coverAt(need, ladders, levels)
@@ -75,7 +76,7 @@ function bestCover(need: number, ladders: readonly Ladder[]): Outcome<Cover> {
 }
 
 /** The best cover with at least so many of each pack as its level asks, at the level's price. */
-function coverAt(need: number, ladders: readonly Ladder[], levels: readonly Level[]): Outcome<Cover> {
+function coverAt(need: number, ladders: readonly Ladder[], levels: readonly PriceLevel[]): Outcome<Cover> {
   const held = levels.reduce(
     (sum, { fromPacks }, index) => sum + fromPacks * inMillionths(ladders[index]?.pack.holds ?? 0),
     0,
@@ -121,35 +122,17 @@ function scored(need: number, ladders: readonly Ladder[], counts: readonly numbe
   )
   return {
     counts,
-    pence: counts.reduce((sum, count, index) => sum + count * priceAt(ladders[index], count), 0),
+    pence: counts.reduce(
+      (sum, count, index) => sum + count * priceAtCount(ladders[index]?.levels ?? [], count),
+      0,
+    ),
     over: held - inMillionths(need),
     many: counts.reduce((sum, count) => sum + count, 0),
   }
 }
 
-function priceAt(ladder: Ladder | undefined, count: number): number {
-  return ladder?.levels.findLast(({ fromPacks }) => fromPacks <= count)?.pence ?? 0
-}
-
 function isBetter(a: Cover, b: Cover): boolean {
   return (a.pence - b.pence || a.over - b.over || a.many - b.many) < 0
-}
-
-/** The prices of a pack by number, each lower than the one before. */
-function levelsOf(pack: OfferedPack): readonly Level[] {
-  const steps = (pack.breaks ?? []).toSorted((a, b) => a.fromPacks - b.fromPacks || a.packPence - b.packPence)
-  return steps.reduce<readonly Level[]>(
-    (levels, { fromPacks, packPence }) =>
-      packPence < (levels.at(-1)?.pence ?? 0) ? [...levels, { fromPacks, pence: packPence }] : levels,
-    [{ fromPacks: 0, pence: pack.pence }],
-  )
-}
-
-function choicesOf(ladders: readonly Ladder[]): readonly (readonly Level[])[] {
-  return ladders.reduce<readonly (readonly Level[])[]>(
-    (choices, { levels }) => choices.flatMap((choice) => levels.map((level) => [...choice, level])),
-    [[]],
-  )
 }
 
 function inOrder(a: OfferedPack, b: OfferedPack): number {
@@ -179,7 +162,7 @@ function boughtAs(need: number, sorted: readonly OfferedPack[], cover: Cover): L
   const packs = sorted.flatMap((pack, index) => {
     const count = cover.counts[index] ?? 0
     if (count === 0) return []
-    const packPence = priceAt({ pack, levels: levelsOf(pack) }, count)
+    const packPence = priceAtCount(priceLevels(pack.pence, pack.breaks), count)
     return [{ code: pack.code, holds: pack.holds, count, packPence }]
   })
   const leftover = cover.over / stepsInUnit
