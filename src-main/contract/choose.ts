@@ -6,7 +6,8 @@ import { distanceMm, key, list, pence, record, sizeMm, temperatureC } from '../d
 import { centreChoice, existingEmitter, pipe, wall } from '../domain/wall.ts'
 import { query } from './request.ts'
 
-const everyEmitter = 1_000_000
+/** How many of the dearer and of the refused ones can be told one by one. */
+const mostOneByOne = 10_000
 
 /** What the customer asked for; absent: anything. */
 const want = record({
@@ -24,6 +25,15 @@ const asked = {
   want: want.optional(),
   /** How many to price and show; 10 when absent. */
   most: z.int().gte(1).lte(100).optional(),
+  /**
+   * How many of the dearer and how many of the refused ones to tell one by one; 500 of each when absent. All are looked at and
+   * counted however many are told.
+   */
+  mostTold: z.int().gte(0).lte(mostOneByOne).optional(),
+  /** Only those that a search of the catalogue for these words finds, the nearest 1000 of them. */
+  text: z.string().max(200).optional(),
+  /** One emitter to tell about, with every reason against it, wherever it stands. */
+  about: key.optional(),
 }
 
 const place = {
@@ -35,21 +45,25 @@ const place = {
   valves: valveChoice.optional(),
 }
 
-/** Why an emitter is not offered: what it is about, and in words. */
-const refusal = record({
-  about: z.enum(['heat', 'wall', 'obstacle', 'wanted', 'price', 'listing']),
-  says: z.string(),
-})
+const about = ['heat', 'wall', 'obstacle', 'wanted', 'price', 'listing'] as const
 
-const named = { itemId: key, name: z.string(), givesW: z.number() }
+/** Why an emitter is not offered: what it is about, and in words. */
+const refusal = record({ about: z.enum(about), says: z.string() })
+const reasons = list(refusal, 300)
+
+const named = {
+  itemId: key,
+  name: z.string(),
+  widthMm: sizeMm,
+  heightMm: sizeMm,
+  generic: z.boolean(),
+  givesW: z.number(),
+}
 
 const ranked = record({
   ...named,
   rank: z.int(),
   kind: z.enum(['panel', 'column', 'towelRail']),
-  widthMm: sizeMm,
-  heightMm: sizeMm,
-  generic: z.boolean(),
   /** What it gives beyond the need. */
   spareW: z.number(),
   /** Emitter, parts and labour of this swap done alone, before tax. */
@@ -67,7 +81,7 @@ const ranked = record({
 })
 
 export const emitterChoose = query('emitter.choose', {
-  doc: 'Every emitter of the catalogue for one place on a wall: the cheapest fitted first, and why each other one is not offered.',
+  doc: 'Every emitter of the catalogue for one place on a wall: the cheapest fitted first, the nearest of the dearer and of those that do not suit with the reasons, and all of them counted.',
   input: z.union([
     record({ job, roomId: key, wallId: key, swapId: key.optional(), ...asked }),
     record({ room, wall, survey, ...place, ...asked }),
@@ -82,10 +96,21 @@ export const emitterChoose = query('emitter.choose', {
     /** How many were looked at: ranked, dearer and refused together. */
     looked: z.int(),
     ranked: list(ranked, 100),
-    /** Those that suit as well and cost more, with the least that they can cost, cheapest first. */
-    dearer: list(record({ ...named, leastPence: pence }), everyEmitter),
-    /** Fewest reasons first, then the most heat. */
-    refused: list(record({ ...named, reasons: list(refusal, 200, 1) }), everyEmitter),
+    /** Those that suit as well and cost more, with the least that they can cost, cheapest first: the first `mostTold` of them. */
+    dearer: list(record({ ...named, leastPence: pence }), mostOneByOne),
+    /** Fewest reasons first, then the most heat: the first `mostTold` of them. */
+    refused: list(record({ ...named, reasons }), mostOneByOne),
+    /** All that are dearer, all that are refused, and how many of those have at least one reason of each kind. */
+    counted: record({
+      dearer: z.int(),
+      refused: z.int(),
+      ...(Object.fromEntries(about.map((kind) => [kind, z.int()])) as Record<
+        (typeof about)[number],
+        z.ZodInt
+      >),
+    }),
+    /** How the one stands that was asked about; its reasons are none unless it is refused. */
+    asked: record({ ...named, stands: z.enum(['ranked', 'dearer', 'refused']), reasons }).optional(),
     /** False when there was too much to work up to be sure that none is cheaper. */
     certain: z.boolean(),
     notes: list(z.string()),

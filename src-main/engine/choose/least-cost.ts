@@ -1,18 +1,11 @@
 import { figure } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
-import { accept } from '../../domain/outcome.ts'
-import type { Outcome } from '../../domain/outcome.ts'
 import type { SupplierPrice } from '../../domain/price.ts'
-import { jobWork, labourFor } from '../labour/job-labour.ts'
-import { markedUpPence } from '../money/price.ts'
-import { penceForMinutes } from '../quote/labour-lines.ts'
-import { askedFor, useBoxes } from '../takeoff/gather-needs.ts'
+import { sellingOf, soldFor } from '../quote/selling-price.ts'
 import type { JobNeed } from '../takeoff/gather-needs.ts'
-import type { JobFacts } from '../takeoff/job-facts.ts'
-import { specKey } from '../takeoff/match-spec.ts'
-import { resolveNeed } from '../takeoff/resolve.ts'
-import { rules } from '../takeoff/rule-list.ts'
+import { candidates, resolveNeed } from '../takeoff/resolve.ts'
 import type { Shelf } from '../takeoff/shelf.ts'
+import { lineKeyOf } from './trial-prices.ts'
 
 /** Less than any quantity that matters: a sum added up in another order must not ask for one more pack. */
 const nothingMuch = 1e-9
@@ -21,8 +14,8 @@ const nothingMuch = 1e-9
 export type LeastOfNeeds = (needs: readonly JobNeed[]) => number
 
 /**
- * The least that a pack of an item can cost, pence: the lowest price that anybody asks, price breaks counted as if reached
- * wherever one pack is not enough. Null when nobody asks a price.
+ * The least that one of an item can cost, pence: the lowest price that anybody asks for a pack, or for as many as reach a price
+ * break; where one pack is not enough, breaks are counted as if reached. Null when nobody asks a price.
  * @param prices of one item, as the suppliers ask today
  * @source practice, no published source
  * @example leastPackPence([{ packHolds: 1, packPence: 900 }, { packHolds: 1, packPence: 800 }]) // => 800
@@ -32,7 +25,8 @@ export function leastPackPence(
 ): number | null {
   let least: number | null = null
   for (const { packHolds, packPence, breaks } of prices) {
-    const broken = packHolds >= 1 || breaks === undefined ? [] : breaks.map((step) => step.packPence)
+    const many = (fromPacks: number) => (packHolds >= 1 ? fromPacks : 1)
+    const broken = (breaks ?? []).map((step) => step.packPence * many(step.fromPacks))
     const pence = broken.reduce((lower, step) => Math.min(lower, step), packPence)
     least = least === null ? pence : Math.min(least, pence)
   }
@@ -44,13 +38,13 @@ export function leastPackPence(
  * costs less. Emitters are left out. What was asked once is remembered.
  * @param shelf the catalogue with the prices in force
  * @param figures the firm's figures: pipe.kerfMm, money.markUpPartsBasisPoints
+ * @param itemsOf what each need could be met with, where that was looked up before
  * @source practice, no published source
  * @example leastOfNeeds({ parts: new Map(), prices: new Map() }, { settings: { 'pipe.kerfMm': { value: 1 }, 'money.markUpPartsBasisPoints': { value: 0 } } })([{ kind: 'vent', spec: {}, quantity: 1 }]) // => 0
  */
-export function leastOfNeeds(shelf: Shelf, figures: Figures): LeastOfNeeds {
+export function leastOfNeeds(shelf: Shelf, figures: Figures, itemsOf = itemsOnce(shelf)): LeastOfNeeds {
   const lowest = withoutBreaks(shelf)
   const kerfMm = figure(figures, 'pipe.kerfMm')
-  const markUp = figure(figures, 'money.markUpPartsBasisPoints')
   const known = new Map<string, number>()
   const price = (lineKey: string, group: readonly JobNeed[]): number => {
     const first = group[0]
@@ -64,24 +58,68 @@ export function leastOfNeeds(shelf: Shelf, figures: Figures): LeastOfNeeds {
     const merged = { ...first, lineKey, quantity: quantity - nothingMuch * quantity }
     const need = pieces.length === 0 ? merged : { ...merged, pieces }
     const { purchase } = resolveNeed(need, lowest, { lineId: 'least', kerfMm })
-    const pence = purchase === null ? 0 : markedUpPence(purchase.costPence, markUp)
+    const pence = purchase === null ? 0 : soldPence(purchase.costPence, first.kind, figures)
     known.set(asked, pence)
     return pence
   }
   return (needs) => {
     const wanted = needs.filter((need) => need.kind !== 'emitter')
-    const groups = Map.groupBy(wanted, (need) => `${need.kind} ${specKey(need.spec)}`)
-    return [...groups].reduce((sum, [lineKey, group]) => sum + price(lineKey, group), 0)
+    const groups = Map.groupBy(wanted, lineKeyOf)
+    const lines = [...groups].map(([lineKey, group]) => ({
+      items: group[0] === undefined ? [] : itemsOf(group[0]),
+      pence: price(lineKey, group),
+    }))
+    return sumOfLeast(lines)
   }
 }
 
-/** Every pack at the lowest price that it can come to. */
+/**
+ * A rule that says which items a need could be met with, by id; of one line it is looked up once.
+ * @param shelf the catalogue
+ * @source practice, no published source
+ * @example itemsOnce({ parts: new Map([['vent', [{ itemId: 'v', spec: { thread: 'G1/2' } }]]]) })({ kind: 'vent', spec: { thread: 'G1/2' } }) // => ["v"]
+ */
+export function itemsOnce(shelf: Pick<Shelf, 'emitters' | 'parts'>): (need: JobNeed) => readonly string[] {
+  const known = new Map<string, readonly string[]>()
+  return (need) => {
+    const lineKey = lineKeyOf(need)
+    const items = known.get(lineKey) ?? candidates(need, shelf).map(({ itemId }) => itemId)
+    known.set(lineKey, items)
+    return items
+  }
+}
+
+/** As `partLines` charges it: by mark-up or by margin. */
+function soldPence(costPence: number, kind: JobNeed['kind'], figures: Figures): number {
+  return Number(soldFor(costPence, sellingOf(kind, figures, undefined), []).value)
+}
+
+type LeastOfLine = { readonly items: readonly string[]; readonly pence: number }
+
+/** Lines that one item could meet may share its packs, so of those only the dearest is sure to be paid. */
+function sumOfLeast(lines: readonly LeastOfLine[]): number {
+  const clusterOf = new Map<string, Cluster>()
+  let clusters: readonly Cluster[] = []
+  for (const { items, pence } of lines) {
+    const met = new Set(items.flatMap((itemId) => clusterOf.get(itemId) ?? []))
+    const joined = { items: new Set(items), pence }
+    for (const one of met) {
+      for (const itemId of one.items) joined.items.add(itemId)
+      joined.pence = Math.max(joined.pence, one.pence)
+    }
+    for (const itemId of joined.items) clusterOf.set(itemId, joined)
+    clusters = met.size === 0 ? [...clusters, joined] : [...clusters.filter((one) => !met.has(one)), joined]
+  }
+  return clusters.reduce((sum, { pence }) => sum + pence, 0)
+}
+
+type Cluster = { readonly items: Set<string>; pence: number }
+
+/** Every pack of a part at the lowest price that it can come to. */
 function withoutBreaks(shelf: Shelf): Shelf {
-  const parts = new Set([...shelf.parts.values()].flatMap((list) => list.map((part) => part.itemId)))
+  const parts = [...shelf.parts.values()].flat()
   const prices = new Map(
-    [...shelf.prices].flatMap(([itemId, asked]) =>
-      parts.has(itemId) ? [[itemId, asked.map((price) => lowered(price))] as const] : [],
-    ),
+    parts.map(({ itemId }) => [itemId, (shelf.prices.get(itemId) ?? []).map((price) => lowered(price))]),
   )
   return { ...shelf, prices }
 }
@@ -91,21 +129,4 @@ function lowered({ breaks = [], ...price }: SupplierPrice): SupplierPrice {
     ...price,
     packPence: breaks.reduce((lower, step) => Math.min(lower, step.packPence), price.packPence),
   }
-}
-
-/**
- * The least that the parts (without the emitter) and the labour of a swap cost, pence before tax; a penny less, for rounding.
- * Refuses what the labour estimate refuses.
- * @param facts the facts of the swap
- * @param leastOf what needs cost at the least
- * @param figures the firm's figures
- * @source practice, no published source
- * @example leastBeside({ job: { swaps: 0, drain: 'freeze', contentLitres: 0, drainedShare: 0, builtYear: 2020, travelKm: 0, contentWhy: { says: 'None', value: 0, from: [] } }, rooms: [], swaps: [] }, () => 100, { settings: { 'water.inhibitorLitresPerLitre': { value: 100 }, 'money.labourPencePerHour': { value: 6000 }, 'labour.accessOptimisticRatio': { value: 1 }, 'labour.accessLikelyRatio': { value: 1 }, 'labour.accessPessimisticRatio': { value: 1 } }, tasks: { fill: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, 'leak-check': { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 }, explain: { name: 'Work', optimisticMin: 20, likelyMin: 20, pessimisticMin: 20 } } }).value // => 6099
- */
-export function leastBeside(facts: JobFacts, leastOf: LeastOfNeeds, figures: Figures): Outcome<number> {
-  const labour = labourFor(jobWork(facts, figures), figures)
-  if (!labour.ok) return labour
-  const { remaining } = useBoxes(askedFor(rules, facts, figures), facts)
-  const labourPence = penceForMinutes(labour.value.expectedMin, figure(figures, 'money.labourPencePerHour'))
-  return accept(leastOf(remaining) + labourPence - 1)
 }

@@ -1,26 +1,27 @@
 import { figure } from '../../domain/figures.ts'
-import type { Figures } from '../../domain/figures.ts'
+import type { Figures, Fixing } from '../../domain/figures.ts'
 import type { Emitter } from '../../domain/item.ts'
-import { accept } from '../../domain/outcome.ts'
-import type { Outcome } from '../../domain/outcome.ts'
+import type { Wall } from '../../domain/wall.ts'
+import type { HoleAsk } from '../takeoff/asks.ts'
 import type { JobFacts } from '../takeoff/job-facts.ts'
-import { leastBeside } from './least-cost.ts'
-import type { LeastOfNeeds } from './least-cost.ts'
 
 /**
- * Emitters that a price cannot tell apart but by their own price, their size and how their pipes are reached: one name for all.
+ * Emitters that a price cannot tell apart but by their own price, their mass, their size and how their pipes are reached: one name
+ * for all.
  * @param emitter of the catalogue
- * @param onePersonKg mass above which two people lift it
  * @source practice, no published source
- * @example makeUpOf({ form: { kind: 'panel' }, tappings: [], box: [], brackets: [{ holes: [{}, {}] }], dryKg: 30 }, 25) // => "panel|2|two"
+ * @example makeUpOf({ form: { kind: 'panel' }, finish: 'white', tappings: [], box: [], brackets: [{ holes: [{}, {}] }] }) // => "panel|white|1|2"
  */
-export function makeUpOf(
-  { form, tappings, box, brackets, dryKg }: Pick<Emitter, 'form' | 'tappings' | 'box' | 'brackets' | 'dryKg'>,
-  onePersonKg: number,
-): string {
+export function makeUpOf({
+  form,
+  finish,
+  tappings,
+  box,
+  brackets,
+}: Pick<Emitter, 'form' | 'finish' | 'tappings' | 'box' | 'brackets'>): string {
   let holes = 0
   for (const bracket of brackets) holes += bracket.holes.length
-  let name = `${form.kind}|${holes}|${dryKg > onePersonKg ? 'two' : 'one'}`
+  let name = `${form.kind}|${finish}|${brackets.length}|${holes}`
   for (const one of tappings) name += `|${one.at} ${one.thread} ${one.holds} ${one.factoryFitted ?? false}`
   for (const one of box) {
     name += `|${one.kind} ${one.count} ${one.suits?.join() ?? ''}`
@@ -30,27 +31,14 @@ export function makeUpOf(
 }
 
 /**
- * What all emitters of one make-up cost at the least beside their own price: pipes taken to meet their valves, and of all fixings
- * for such a wall the cheapest to use.
- * Refuses what the labour estimate refuses.
+ * The facts of a swap without what differs within a make-up, once for each way of fixing; each costs no more than any emitter of that
+ * make-up whose holes are all fixed so. Pipes meet their valves, a board is one stud long.
  * @param facts the facts of the swap with one emitter of that make-up in it
- * @param leastOf what needs cost at the least
  * @param figures the firm's figures
  * @source practice, no published source
- * @example leastOfMakeUp({ swaps: [] }, () => 100, { settings: {}, fixings: [] }).ok // => true
+ * @example bareFacts({ swaps: [] }, { settings: {}, fixings: [] }) // => []
  */
-export function leastOfMakeUp(facts: JobFacts, leastOf: LeastOfNeeds, figures: Figures): Outcome<number> {
-  let least: number | null = null
-  for (const bare of bareFacts(facts, figures)) {
-    const cost = leastBeside(bare, leastOf, figures)
-    if (!cost.ok) return cost
-    least = Math.min(least ?? cost.value, cost.value)
-  }
-  return accept(least ?? 0)
-}
-
-/** The facts without what differs within a make-up, once for each way of fixing. */
-function bareFacts(facts: JobFacts, figures: Figures): readonly JobFacts[] {
+export function bareFacts(facts: JobFacts, figures: Figures): readonly JobFacts[] {
   const swap = facts.swaps[0]
   if (swap === undefined) return []
   const onePersonKg = figure(figures, 'lift.onePersonKg')
@@ -58,17 +46,33 @@ function bareFacts(facts: JobFacts, figures: Figures): readonly JobFacts[] {
   const straight = { remedy: 'none', elbows: 0, couplers: 0, newPipeMm: 0, clips: 0, tailMm: 0 } as const
   const bare = {
     ...swap,
-    ask: { ...swap.ask, emitterMassKg, needsBoard: false },
+    ask: { ...swap.ask, emitterMassKg, needsBoard: false, boardMm: swap.ask.studSpacingMm },
     sides: swap.sides.map((side) => ({ ...side, ...straight })),
     joints: swap.joints.filter((joint) => joint.holds !== 'extension'),
   }
-  const fixings = figures.fixings.filter((fixing) => fixing.builds.includes(swap.wallBuild))
-  const ways = fixings.flatMap((fixing, index) => [
-    { fixing, needsBoard: false },
-    ...(index === 0 ? [{ fixing, needsBoard: true }] : []),
-  ])
-  return ways.map((way) => ({
+  const fixedBy = (way: Pick<HoleAsk, 'fixing' | 'needsBoard'>): JobFacts => ({
     ...facts,
-    swaps: [{ ...bare, holes: swap.holes.map((hole) => ({ ...hole, ...way })) }],
-  }))
+    swaps: [
+      {
+        ...bare,
+        ask: { ...bare.ask, needsBoard: way.needsBoard },
+        holes: swap.holes.map((hole) => ({ ...hole, ...way })),
+      },
+    ],
+  })
+  return fixingsFor(swap.wallBuild, figures).flatMap((fixing, index) => [
+    fixedBy({ fixing, needsBoard: false }),
+    ...(index === 0 ? [fixedBy({ fixing, needsBoard: true })] : []),
+  ])
+}
+
+/**
+ * The fixings that are meant for a kind of wall.
+ * @param build what the wall is built of
+ * @param figures the firm's figures
+ * @source practice, no published source
+ * @example fixingsFor('solidMasonry', { fixings: [{ builds: ['boardOnDabs'] }] }) // => []
+ */
+export function fixingsFor(build: Wall['build'], figures: Pick<Figures, 'fixings'>): readonly Fixing[] {
+  return figures.fixings.filter((fixing) => fixing.builds.includes(build))
 }

@@ -2,8 +2,8 @@ import type { Emitter } from '../../domain/item.ts'
 import type { ObstacleKind } from '../../domain/wall.ts'
 import { mmInWords } from '../wall/in-words.ts'
 import type { Screen } from './screen-emitters.ts'
-import { dropMm, gapToMm, leftEndMm, rightEndMm } from './wall-limits.ts'
-import type { ObstacleLimit, OnWall, WallLimits } from './wall-limits.ts'
+import { dropMm, gapToMm, leafGapMm, leftEndMm, rightEndMm } from './wall-limits.ts'
+import type { LeafLimit, ObstacleLimit, OnWall, WallLimits } from './wall-limits.ts'
 
 /** Why an emitter is not offered, in words, and what it is about. */
 export type Refusal = {
@@ -34,16 +34,17 @@ const obstacleWords: Readonly<Record<ObstacleKind, string>> = {
 }
 
 /**
- * Every reason why an emitter does not suit: what was wanted, the heat, the wall, what stands on it. None when it suits.
+ * Every reason why an emitter does not suit: what was wanted, the heat, the wall, what stands on it, its listing, its price. None when
+ * it suits; as many as `screenEmitters` counts.
  * @param emitter of the catalogue
- * @param one its sizes as the wall sees them, and what it gives in W
+ * @param one its sizes as the wall sees them (mm), what it gives (W), the least that it costs (pence; less than 0 where nobody sells it)
  * @param screen the wall's limits, the need and what was wanted
  * @source practice, no published source; heat by EN 442-2
- * @example refusalsOf({ widthMm: 600, heightMm: 600, brackets: [{ holes: [{}] }], form: { kind: 'panel' }, finish: 'white' }, { widthMm: 600, heightMm: 600, pipeCentresMm: 550, valveSides: 3, givesW: 410 }, { at: { flowC: 55, returnC: 45 }, needW: 500, othersW: 0, want: {}, limits: { centreMm: 900, centrePerPipeCentres: 0, valveBodyHalfMm: 20, bottomMm: 150, widthMm: 1800, heightMm: 2400, skirtingMm: 0, needSideMm: 50, needFloorMm: 100, needCeilingMm: 100, dropUnderMm: 60, obstacles: [] } })[0].says // => "90 W short at 55/45"
+ * @example refusalsOf({ widthMm: 600, heightMm: 600, brackets: [{ holes: [{}] }], form: { kind: 'panel' }, finish: 'white' }, { widthMm: 600, heightMm: 600, pipeCentresMm: 550, valveSides: 3, givesW: 410, packPence: 900 }, { at: { flowC: 55, returnC: 45 }, needW: 500, othersW: 0, want: {}, limits: { centreMm: 900, centrePerPipeCentres: 0, valveBodyHalfMm: 20, bottomMm: 150, widthMm: 1800, heightMm: 2400, skirtingMm: 0, needSideMm: 50, needFloorMm: 100, needCeilingMm: 100, dropUnderMm: 60, obstacles: [] } })[0].says // => "90 W short at 55/45"
  */
 export function refusalsOf(
   emitter: Pick<Emitter, 'widthMm' | 'heightMm' | 'brackets' | 'form' | 'finish'>,
-  one: OnWall & { readonly givesW: number },
+  one: OnWall & { readonly givesW: number; readonly packPence: number },
   screen: Screen,
 ): readonly Refusal[] {
   return [
@@ -51,9 +52,11 @@ export function refusalsOf(
     ...heatRefusals(one.givesW, screen),
     ...wallRefusals(one, screen.limits),
     ...screen.limits.obstacles.flatMap((obstacle) => obstacleRefusals(one, obstacle, screen.limits)),
+    ...(screen.limits.leaves ?? []).flatMap((leaf) => leafRefusals(one, leaf, screen.limits)),
     ...(emitter.brackets.some((bracket) => bracket.holes.length > 0)
       ? []
       : [{ about: 'listing' as const, says: 'its bracket holes are not listed, so it cannot be set out' }]),
+    ...(one.packPence < 0 ? [{ about: 'price' as const, says: 'nobody asks a price for it today' }] : []),
   ]
 }
 
@@ -126,6 +129,16 @@ function obstacleRefusals(one: OnWall, obstacle: ObstacleLimit, limits: WallLimi
     gap < 0
       ? `hits the ${name} by ${mmInWords(-gap)}`
       : `${mmInWords(obstacle.needMm - gap)} too close to the ${name}`
+  return [{ about: 'obstacle', says }]
+}
+
+function leafRefusals(one: OnWall, leaf: LeafLimit, limits: WallLimits): readonly Refusal[] {
+  const gap = leafGapMm(limits, one, leaf)
+  if (gap >= leaf.needMm) return []
+  const says =
+    gap < 0
+      ? `in the way of the leaf of ${leaf.name.trim()} by ${mmInWords(-gap)}`
+      : `${mmInWords(leaf.needMm - gap)} too close to the leaf of ${leaf.name.trim()}`
   return [{ about: 'obstacle', says }]
 }
 
