@@ -1,0 +1,70 @@
+import type { FileReading, ListRow } from '../../domain/price-list.ts'
+import { numberCell, penceCell, textCell } from './table.ts'
+import type { Cell, Table } from './table.ts'
+
+const sheetName = 'Price list'
+
+type Column = {
+  readonly heading: string
+  readonly widthChars: number
+  readonly meaning: FileReading['columns'][number]['meaning']
+  readonly cell: (row: ListRow) => Cell
+}
+
+const fixedColumns: readonly Column[] = [
+  { heading: 'Code', widthChars: 18, meaning: 'code', cell: ({ code }) => textCell(code) },
+  { heading: 'Name', widthChars: 50, meaning: 'name', cell: ({ name }) => textCell(name) },
+  { heading: 'GTIN', widthChars: 16, meaning: 'gtin', cell: ({ gtin }) => textCell(gtin) },
+  {
+    heading: 'Pack holds',
+    widthChars: 12,
+    meaning: 'packHolds',
+    cell: ({ packHolds }) => numberCell(packHolds),
+  },
+  { heading: 'Pack price', widthChars: 12, meaning: 'price', cell: ({ packPence }) => penceCell(packPence) },
+  { heading: 'Discount group', widthChars: 16, meaning: 'group', cell: ({ group }) => textCell(group) },
+  {
+    heading: 'Valid from',
+    widthChars: 12,
+    meaning: 'validFrom',
+    cell: ({ validFrom }) => textCell(validFrom),
+  },
+  { heading: 'Valid to', widthChars: 12, meaning: 'validTo', cell: ({ validTo }) => textCell(validTo) },
+]
+
+/** A supplier's rows as a table, whose headings the reader of price files knows; a pair of columns for each price break. */
+export function priceTable(rows: readonly ListRow[]): Table {
+  const columns = columnsFor(rows)
+  return { name: sheetName, columns, rows: rows.map((row) => columns.map(({ cell }) => cell(row))) }
+}
+
+/** How a file made from these rows is to be read again. */
+export function readingOfExport(rows: readonly ListRow[], form: 'csv' | 'xlsx'): FileReading {
+  const columns = columnsFor(rows).map(({ meaning }, at) => ({ at, meaning }))
+  const how = { headerRow: 1, decimal: 'point', dates: 'yearFirst', columns } as const
+  return form === 'csv'
+    ? { form: 'text', encoding: 'utf-8', delimiter: ',', ...how }
+    : { form: 'sheet', sheet: sheetName, ...how }
+}
+
+function columnsFor(rows: readonly ListRow[]): readonly Column[] {
+  const most = rows.reduce((longest, { breaks }) => Math.max(longest, breaks?.length ?? 0), 0)
+  return [...fixedColumns, ...Array.from({ length: most }, (_, at) => breakColumns(at)).flat()]
+}
+
+function breakColumns(at: number): readonly Column[] {
+  return [
+    {
+      heading: `Break ${at + 1} from packs`,
+      widthChars: 18,
+      meaning: 'breakFromPacks',
+      cell: ({ breaks }) => numberCell(breaks?.[at]?.fromPacks),
+    },
+    {
+      heading: `Break ${at + 1} price`,
+      widthChars: 18,
+      meaning: 'breakPrice',
+      cell: ({ breaks }) => penceCell(breaks?.[at]?.packPence),
+    },
+  ]
+}
