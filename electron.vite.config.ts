@@ -16,6 +16,8 @@ export default defineConfig({
           host: 'src-main/shell/host/host.ts',
           terminal: 'src-main/shell/terminal/terminal.ts',
           demo: 'src-main/shell/demo/demo.ts',
+          'price-work': 'src-main/desk/running/price-work.ts',
+          'price-search': 'src-main/desk/running/price-search.ts',
         },
         output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
       },

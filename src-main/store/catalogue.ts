@@ -1,8 +1,10 @@
 import type { Catalogue } from '../domain/catalogue.ts'
 import type { Item } from '../domain/item.ts'
-import type { Supplier, SupplierPrice } from '../domain/price.ts'
+import type { Supplier } from '../domain/price.ts'
 import { itemOf, itemRow } from './items.ts'
-import { priceRow, readPrices } from './prices.ts'
+import { favouriteIds } from './favourites.ts'
+import { seedPrices } from './price-list/seed-prices.ts'
+import { readPrices } from './prices.ts'
 import { rebuildIndex } from './sqlite/item-index.ts'
 import { readSuppliers, supplierRow } from './suppliers.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
@@ -17,7 +19,13 @@ export async function readCatalogue(tx: ReadTx, day: string): Promise<Catalogue>
     .orderBy('sort_name')
     .orderBy('item_id')
     .execute()
-  return { items: rows.map(itemOf), suppliers: await readSuppliers(tx), prices: await readPrices(tx, day) }
+  const favourites = await favouriteIds(tx)
+  return {
+    items: rows.map(itemOf),
+    suppliers: await readSuppliers(tx),
+    prices: await readPrices(tx, day),
+    ...(favourites.length === 0 ? {} : { favourites }),
+  }
 }
 
 /** Which shipped catalogue the file was last filled from; null when never. */
@@ -33,7 +41,7 @@ export async function seededEdition(tx: ReadTx): Promise<string | null> {
 export async function seedCatalogue(tx: WriteTx, catalogue: Catalogue, edition: string): Promise<void> {
   await seedItems(tx, catalogue.items, edition)
   await seedSuppliers(tx, catalogue.suppliers, edition)
-  await seedPrices(tx, catalogue.prices, edition)
+  await seedPrices(tx, catalogue, edition)
   await rebuildSearch(tx)
   await tx
     .insertInto('catalogue_edition')
@@ -109,41 +117,17 @@ async function seedSuppliers(tx: WriteTx, suppliers: readonly Supplier[], editio
   }
 }
 
-/** Shipped prices of a pair of item and supplier that the firm has priced are left out: those are the firm's. */
-async function seedPrices(tx: WriteTx, prices: readonly SupplierPrice[], edition: string): Promise<void> {
-  const own = await tx
-    .selectFrom('supplier_price')
-    .select(['item_id', 'supplier_id'])
-    .distinct()
-    .where('edition', 'is', null)
-    .execute()
-  const pair = (itemId: string, supplierId: string) => JSON.stringify([itemId, supplierId])
-  const theirs = new Set(own.map(({ item_id, supplier_id }) => pair(item_id, supplier_id)))
-  const shipped = prices.filter(({ itemId, supplierId }) => !theirs.has(pair(itemId, supplierId)))
-  for (const some of inChunks(shipped.map((price) => priceRow(price, edition)))) {
-    await tx
-      .insertInto('supplier_price')
-      .values(some)
-      .onConflict((conflict) =>
-        conflict
-          .columns(['item_id', 'supplier_id', 'code', 'pack_holds', 'valid_from'])
-          .doUpdateSet((eb) => ({
-            pack_pence: eb.ref('excluded.pack_pence'),
-            breaks: eb.ref('excluded.breaks'),
-            valid_to: eb.ref('excluded.valid_to'),
-            edition: eb.ref('excluded.edition'),
-          }))
-          .where('supplier_price.edition', 'is not', null),
-      )
-      .execute()
-  }
-}
-
 async function rebuildSearch(tx: WriteTx): Promise<void> {
   const items = await tx.selectFrom('item').select(['item_no', 'item_id', 'body']).execute()
-  const sold = await tx.selectFrom('supplier_price').select(['item_id', 'code']).distinct().execute()
+  const sold = await tx
+    .selectFrom('supplier_row')
+    .select(['item_id', 'code'])
+    .where('item_id', 'is not', null)
+    .execute()
   const codes = new Map<string, string[]>()
-  for (const { item_id, code } of sold) codes.set(item_id, [...(codes.get(item_id) ?? []), code])
+  for (const { item_id, code } of sold) {
+    if (item_id !== null) codes.set(item_id, [...(codes.get(item_id) ?? []), code])
+  }
   await rebuildIndex(
     tx,
     items.map((row) => ({

@@ -1,4 +1,5 @@
 import type { Item } from '../domain/item.ts'
+import { tradeWords } from './item-search/trade-words.ts'
 
 /** An item as a search sees it: the words of its name, and of its codes and other names. */
 export type Searchable = {
@@ -24,10 +25,45 @@ export function wordsIn(text: string): readonly string[] {
   return plain.toLowerCase().match(/\p{N}+(?:[./]\p{N}+)*|\p{L}+/gu) ?? []
 }
 
-/** What a person looks for. A number is whole once something follows it; all else may be the start of a word. */
+/**
+ * What a person looks for. A number is whole once something follows it; all else may be the start of a word. `half inch` is
+ * 1/2 inch, and a plural finds its singular.
+ */
 export function soughtIn(text: string): readonly Sought[] {
-  const words = wordsIn(text)
+  const words = inFigures(wordsIn(text)).map(oneOf)
   return words.map((word, at) => ({ word, whole: at < words.length - 1 && /^\p{N}/u.test(word) }))
+}
+
+/** Fractions of an inch as they are said. */
+const saidInches: readonly (readonly [said: readonly string[], figure: string])[] = [
+  [['three', 'quarter'], '3/4'],
+  [['three', 'quarters'], '3/4'],
+  [['three', 'eighths'], '3/8'],
+  [['half'], '1/2'],
+  [['quarter'], '1/4'],
+  [['eighth'], '1/8'],
+]
+
+/** `half inch` as `1/2 inch`: a fraction that is said just before `inch`, `in` or `bsp`. */
+function inFigures(words: readonly string[]): readonly string[] {
+  const written: string[] = []
+  for (let at = 0; at < words.length;) {
+    const found = saidInches.find(([said]) => isSaidAt(said, words, at))
+    written.push(found?.[1] ?? words[at] ?? '')
+    at += found?.[0].length ?? 1
+  }
+  return written
+}
+
+function isSaidAt(said: readonly string[], words: readonly string[], at: number): boolean {
+  const after = words[at + said.length] ?? ''
+  return said.every((word, i) => words[at + i] === word) && /^(in|inch|inches|bsp)$/.test(after)
+}
+
+/** `radiators` as `radiator`, `inches` as `inch`: what is left is the start of both. */
+function oneOf(word: string): string {
+  if (/\p{L}(ch|sh|x)es$/u.test(word)) return word.slice(0, -2)
+  return /^\p{L}{3,}s$/u.test(word) && !word.endsWith('ss') ? word.slice(0, -1) : word
 }
 
 /** An item with the codes it is sold under, ready to be searched. */
@@ -36,7 +72,11 @@ export function searchable(item: Item, codes: readonly string[]): Searchable {
     itemId: item.itemId,
     sortName: sortName(item.name),
     nameWords: wordsIn(item.name),
-    otherWords: [...(item.alsoCalled ?? []), item.itemId, ...new Set(codes)].flatMap(wordsIn),
+    otherWords: [
+      ...new Set(
+        [...(item.alsoCalled ?? []), ...tradeWords(item), item.itemId, ...new Set(codes)].flatMap(wordsIn),
+      ),
+    ],
   }
 }
 

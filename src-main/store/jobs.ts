@@ -1,6 +1,6 @@
 import { sql } from 'kysely'
-import { job as jobSchema } from '../domain/job.ts'
-import type { Job, Room, Swap } from '../domain/job.ts'
+import { job as jobSchema, jobStage } from '../domain/job.ts'
+import type { Job, JobStage, Room, Swap } from '../domain/job.ts'
 import { fieldsOf, readRow } from './read-row.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
 
@@ -14,25 +14,68 @@ export type JobRow = {
   readonly savedAt: string
   readonly rooms: number
   readonly swaps: number
+  readonly stage: JobStage
+  readonly archived: boolean
 }
+
+/** What a job's row in a list is read from. Stage and archive lie in the job's body. */
+export const jobColumns = [
+  'job.job_id as jobId',
+  'job.title as title',
+  'job.customer_name as customerName',
+  'job.place as place',
+  'job.created_on as createdOn',
+  'job.saved_at as savedAt',
+  sql<number>`(select count(*) from room where room.job_id = job.job_id)`.as('rooms'),
+  sql<number>`(select count(*) from swap where swap.job_id = job.job_id)`.as('swaps'),
+  sql<string | null>`json_extract(job.body, '$.stage')`.as('stage'),
+  sql<number | null>`json_extract(job.body, '$.archived')`.as('archived'),
+] as const
+
+type ListedRow = Omit<JobRow, 'stage' | 'archived'> & {
+  readonly stage: string | null
+  readonly archived: number | null
+}
+
+/** A list's row as it is known outside: a stage that is not said is the first. */
+export function jobRowOf(row: ListedRow): JobRow {
+  const what = `The job ${row.jobId}`
+  const stage = readRow(jobStage, row.stage ?? firstStage, what)
+  return { ...row, stage, archived: row.archived === 1 }
+}
+
+const firstStage: JobStage = 'surveying'
 
 /** Every job in short, the last saved first. */
 export async function listJobs(tx: ReadTx): Promise<readonly JobRow[]> {
-  return tx
+  const rows = await tx
     .selectFrom('job')
-    .select([
-      'job_id as jobId',
-      'title',
-      'customer_name as customerName',
-      'place',
-      'created_on as createdOn',
-      'saved_at as savedAt',
-      sql<number>`(select count(*) from room where room.job_id = job.job_id)`.as('rooms'),
-      sql<number>`(select count(*) from swap where swap.job_id = job.job_id)`.as('swaps'),
-    ])
+    .select(jobColumns)
     .orderBy('saved_at', 'desc')
     .orderBy('job_id')
     .execute()
+  return rows.map(jobRowOf)
+}
+
+export type JobMarks = { readonly stage?: JobStage | undefined; readonly archived?: boolean | undefined }
+
+/** Sets a job's stage and whether it is put away, and nothing else: it keeps its place in the list. Null when there is no such job. */
+export async function markJob(
+  tx: WriteTx,
+  jobId: string,
+  marks: JobMarks,
+): Promise<{ readonly stage: JobStage; readonly archived: boolean } | null> {
+  const job = await readJob(tx, jobId)
+  if (job === null) return null
+  const stage = marks.stage ?? job.stage ?? firstStage
+  const archived = marks.archived ?? job.archived ?? false
+  const { jobId: _id, title: _title, createdOn: _on, rooms: _rooms, swaps: _swaps, ...body } = job
+  await tx
+    .updateTable('job')
+    .set({ body: JSON.stringify({ ...body, stage, archived }) })
+    .where('job_id', '=', jobId)
+    .execute()
+  return { stage, archived }
 }
 
 /** One job, whole; null when there is none of that id. */

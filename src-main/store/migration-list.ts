@@ -1,4 +1,5 @@
 import { migration as firstTables } from '../../migrations/0010-first-tables.ts'
+import { migration as priceLists } from '../../migrations/0020-price-lists.ts'
 import type { Step } from './migration.ts'
 
 /**
@@ -7,4 +8,5 @@ import type { Step } from './migration.ts'
  */
 export const migrationList: readonly Step[] = [
   { ...firstTables, hash: 'a2d48c36b7b72d1252554a7dad45794776811576873c6c2c020491e7d89f69d8' },
+  { ...priceLists, hash: '25282bef504012138e92fbc91dd5dff79363e7027d3fcf1669365e54adeb30c2' },
 ]

@@ -1,128 +1,130 @@
 import { accept, refuse } from '../domain/outcome.ts'
 import type { Outcome } from '../domain/outcome.ts'
-import { supplierPrice } from '../domain/price.ts'
 import type { SupplierPrice } from '../domain/price.ts'
-import { dayBefore } from './day-before.ts'
-import { pricesInForce } from './prices-in-force.ts'
-import { fromJson, readRow } from './read-row.ts'
-import { indexItem } from './sqlite/item-index.ts'
 import { itemOf } from './items.ts'
-import type { ReadTx, Tables, WriteTx } from './tables.ts'
+import { beginChange, endChange } from './price-list/changes.ts'
+import { linkedPrices } from './price-list/linked-prices.ts'
+import { putPrices } from './price-list/put-prices.ts'
+import { pricesInForce } from './prices-in-force.ts'
+import { indexItem } from './sqlite/item-index.ts'
+import { reindexRows } from './sqlite/row-index.ts'
+import type { ReadTx, WriteTx } from './tables.ts'
 
 export type NewPrice = {
   readonly itemId: string
   readonly supplierId: string
   /** The supplier's code; when absent, the one that this pack has there already. */
   readonly code?: string | undefined
+  /** How much a pack holds, in the item's unit. */
   readonly packHolds: number
+  /** On the supplier's list, before the discount of its group. */
   readonly packPence: number
   readonly validFrom: string
 }
 export type PriceChange = { readonly price: SupplierPrice; readonly before: SupplierPrice | null }
 
-type PriceRow = Omit<Tables['supplier_price'], 'price_no' | 'edition'>
-
-const priceColumns = [
-  'item_id',
-  'supplier_id',
-  'code',
-  'pack_holds',
-  'pack_pence',
-  'breaks',
-  'valid_from',
-  'valid_to',
-] as const
-
-/** The prices in force on a day, of every item or of these. */
+/** The prices in force on a day, after discounts, of every item or of these. */
 export async function readPrices(
   tx: ReadTx,
   day: string,
   itemIds?: readonly string[],
 ): Promise<readonly SupplierPrice[]> {
-  const rows = await tx
-    .selectFrom('supplier_price')
-    .select(priceColumns)
-    .where('valid_from', '<=', day)
-    .where((eb) => eb.or([eb('valid_to', 'is', null), eb('valid_to', '>=', day)]))
-    .$if(itemIds !== undefined, (price) => price.where('item_id', 'in', itemIds ?? []))
-    .orderBy('item_id')
-    .orderBy('supplier_id')
-    .orderBy('code')
-    .execute()
-  return pricesInForce(rows.map(priceOf), day)
+  return pricesInForce(await linkedPrices(tx, { itemIds, on: day }), day).toSorted(byPack)
 }
 
-/** Every price that was ever asked for an item, the newest first. */
+/** Every price that was ever asked for an item, the newest first, each after the discount of the day it began. */
 export async function priceHistory(tx: ReadTx, itemId: string): Promise<readonly SupplierPrice[]> {
-  const rows = await tx
-    .selectFrom('supplier_price')
-    .select(priceColumns)
-    .where('item_id', '=', itemId)
-    .orderBy('valid_from', 'desc')
-    .orderBy('supplier_id')
-    .orderBy('code')
-    .execute()
-  return rows.map(priceOf)
+  const prices = await linkedPrices(tx, { itemIds: [itemId] })
+  return prices.toSorted((a, b) => compare(b.validFrom, a.validFrom) || byPack(a, b))
+}
+
+function byPack(a: SupplierPrice, b: SupplierPrice): number {
+  return compare(a.itemId, b.itemId) || compare(a.supplierId, b.supplierId) || compare(a.code, b.code)
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
 }
 
 /**
  * Sets what a supplier asks for a pack from a day on. The price before it ends the day before; one set for that same day
- * is replaced; one that is to begin later stays, and this one ends before it.
+ * is replaced; one that is to begin later stays, and this one ends before it. It can be undone.
  */
-export async function setPrice(tx: WriteTx, wanted: NewPrice): Promise<Outcome<PriceChange>> {
+export async function setPrice(
+  tx: WriteTx,
+  wanted: NewPrice,
+  at = `${wanted.validFrom}T00:00:00.000Z`,
+): Promise<Outcome<PriceChange>> {
   const named = await whatAndWhose(tx, wanted)
   if (!named.ok) return named
   const history = await priceHistory(tx, wanted.itemId)
   const code = codeFor(wanted, history, named.value.supplierName)
   if (!code.ok) return code
-  const same = history.filter((price) => isSamePack(price, { ...wanted, code: code.value }))
-  const before = pricesInForce(same, wanted.validFrom)[0] ?? null
-  const later = same.findLast(({ validFrom }) => validFrom > wanted.validFrom)
-  const { itemId, supplierId, packHolds, packPence, validFrom } = wanted
-  const ends = later === undefined ? {} : { validTo: dayBefore(later.validFrom) }
-  const price: SupplierPrice = {
-    itemId,
-    supplierId,
-    code: code.value,
-    packHolds,
-    packPence,
-    validFrom,
-    ...ends,
+  const row = await rowOfCode(tx, wanted.supplierId, code.value)
+  if (row !== undefined && row.item_id !== null && row.item_id !== wanted.itemId) {
+    const says = `${named.value.supplierName}'s code ${code.value} is that of ${row.item_id}: give the code that this price is for.`
+    return refuse('conflict', says, 'code')
   }
-  if (before !== null && before.validFrom < validFrom) await endPrice(tx, before, dayBefore(validFrom))
-  await putPrice(tx, price)
-  await indexAnew(tx, named.value, [...history, price])
-  return accept({ price, before })
+  const says = `${named.value.supplierName} ${code.value}, ${itemOf(named.value).name}`
+  const changeNo = await beginChange(tx, { kind: 'single', supplierId: wanted.supplierId, says, at })
+  if (row === undefined) await putNewRow(tx, named.value, { ...wanted, code: code.value, changeNo })
+  else await putPrices(tx, changeNo, [priceOfRow(row, wanted)])
+  await endChange(tx, changeNo, row === undefined ? { new: 1 } : { changed: 1 })
+  const after = await priceHistory(tx, wanted.itemId)
+  await indexItem(tx, {
+    itemNo: named.value.item_no,
+    item: itemOf(named.value),
+    codes: after.map((one) => one.code),
+  })
+  const same = (prices: readonly SupplierPrice[]) =>
+    prices.filter((one) => one.supplierId === wanted.supplierId && one.code === code.value)
+  const price = same(after).find(({ validFrom }) => validFrom === wanted.validFrom)
+  if (price === undefined) throw new Error('The price that was set is not there')
+  return accept({ price, before: pricesInForce(same(history), wanted.validFrom)[0] ?? null })
 }
 
-/** A price as its row; `edition` is the shipped catalogue it came with, null for one that the firm set. */
-export function priceRow(price: SupplierPrice, edition: string | null) {
-  return {
-    item_id: price.itemId,
-    supplier_id: price.supplierId,
-    code: price.code,
-    pack_holds: price.packHolds,
-    pack_pence: price.packPence,
-    breaks: price.breaks === undefined ? null : JSON.stringify(price.breaks),
-    valid_from: price.validFrom,
-    valid_to: price.validTo ?? null,
-    edition,
-  }
+type RowOfCode = {
+  readonly row_no: number
+  readonly item_id: string | null
+  readonly pack_holds: number
+  readonly item_holds: number | null
 }
 
-function priceOf(row: PriceRow): SupplierPrice {
-  const what = `A price of the item ${row.item_id}`
-  const price = {
-    itemId: row.item_id,
-    supplierId: row.supplier_id,
-    code: row.code,
-    packHolds: row.pack_holds,
-    packPence: row.pack_pence,
-    ...(row.breaks === null ? {} : { breaks: fromJson(row.breaks, what) }),
-    validFrom: row.valid_from,
-    ...(row.valid_to === null ? {} : { validTo: row.valid_to }),
-  }
-  return readRow(supplierPrice, price, what)
+/** A row's price is for its own pack, which may be counted otherwise than the item: a coil of 25 m is one coil there. */
+function priceOfRow(row: RowOfCode, { itemId, packHolds, packPence, validFrom }: NewPrice) {
+  const perPack = row.item_id === null || row.item_holds === null ? 1 : row.item_holds / row.pack_holds
+  return { rowNo: row.row_no, packPence, breaks: null, validFrom, packHolds: packHolds / perPack, itemId }
+}
+
+function rowOfCode(tx: ReadTx, supplierId: string, code: string): Promise<RowOfCode | undefined> {
+  return tx
+    .selectFrom('supplier_row')
+    .select(['row_no', 'item_id', 'pack_holds', 'item_holds'])
+    .where('supplier_id', '=', supplierId)
+    .where('code', '=', code)
+    .executeTakeFirst()
+}
+
+async function putNewRow(
+  tx: WriteTx,
+  named: Named,
+  wanted: NewPrice & { readonly code: string; readonly changeNo: number },
+): Promise<void> {
+  const { row_no } = await tx
+    .insertInto('supplier_row')
+    .values({
+      supplier_id: wanted.supplierId,
+      code: wanted.code,
+      name: itemOf(named).name,
+      pack_holds: wanted.packHolds,
+      pack_pence: wanted.packPence,
+      valid_from: wanted.validFrom,
+      item_id: wanted.itemId,
+      change_no: wanted.changeNo,
+    })
+    .returning('row_no')
+    .executeTakeFirstOrThrow()
+  await reindexRows(tx, [row_no])
 }
 
 type Named = {
@@ -161,40 +163,4 @@ function codeFor(wanted: NewPrice, history: readonly SupplierPrice[], supplierNa
       ? 'has no code yet for a pack of that size'
       : `has several codes for it (${[...codes].join(', ')})`
   return refuse('invalid', `${supplierName} ${why}: give the code that this price is for.`, 'code')
-}
-
-function isSamePack(price: SupplierPrice, other: NewPrice): boolean {
-  return (
-    price.supplierId === other.supplierId && price.code === other.code && price.packHolds === other.packHolds
-  )
-}
-
-async function endPrice(tx: WriteTx, price: SupplierPrice, validTo: string): Promise<void> {
-  await tx
-    .updateTable('supplier_price')
-    .set({ valid_to: validTo })
-    .where('item_id', '=', price.itemId)
-    .where('supplier_id', '=', price.supplierId)
-    .where('code', '=', price.code)
-    .where('pack_holds', '=', price.packHolds)
-    .where('valid_from', '=', price.validFrom)
-    .execute()
-}
-
-async function putPrice(tx: WriteTx, price: SupplierPrice): Promise<void> {
-  const row = priceRow(price, null)
-  const { pack_pence, breaks, valid_to, edition } = row
-  await tx
-    .insertInto('supplier_price')
-    .values(row)
-    .onConflict((conflict) =>
-      conflict
-        .columns(['item_id', 'supplier_id', 'code', 'pack_holds', 'valid_from'])
-        .doUpdateSet({ pack_pence, breaks, valid_to, edition }),
-    )
-    .execute()
-}
-
-async function indexAnew(tx: WriteTx, named: Named, prices: readonly SupplierPrice[]): Promise<void> {
-  await indexItem(tx, { itemNo: named.item_no, item: itemOf(named), codes: prices.map(({ code }) => code) })
 }

@@ -24,6 +24,8 @@ const snapshot = record({
     items: list(item, 1_000_000),
     suppliers: list(supplier),
     prices: list(supplierPrice, 1_000_000),
+    /** What the firm would rather have, as it was then. */
+    favourites: list(key, 1_000_000).optional(),
   }),
   figures: figuresInForce,
   quote,

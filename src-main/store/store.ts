@@ -10,6 +10,7 @@ import type { AppliedStep } from './sqlite/migrate.ts'
 import { closeFile, makeDurable, openFile } from './sqlite/open-file.ts'
 import type { OpenFile } from './sqlite/open-file.ts'
 import { read, write } from './sqlite/transact.ts'
+import { watchCatalogue } from './sqlite/file-state.ts'
 import { ioProblem } from './sqlite/troubles.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
 
@@ -59,7 +60,26 @@ export async function openStore(options: StoreOptions): Promise<Outcome<Store>> 
 export async function closeStore(store: Store): Promise<void> {
   const open = openFiles.get(store)
   openFiles.delete(store)
+  for (const close of closedBefore.get(store) ?? []) await close()
+  closedBefore.delete(store)
   if (open !== undefined) await closeFile(open)
+}
+
+const closedBefore = new WeakMap<Store, (() => Promise<void>)[]>()
+
+/** Has something done before the data file is closed: another connection to it would keep its log on the disk. */
+export function beforeClose(store: Store, close: () => Promise<void>): void {
+  closedBefore.set(store, [...(closedBefore.get(store) ?? []), close])
+}
+
+const watched = new WeakSet<Store>()
+
+/** Has writes to the catalogue counted from now on, for `catalogueState`. Asking again does nothing. */
+export async function watchingCatalogue(store: Store): Promise<void> {
+  if (watched.has(store)) return
+  const { kysely, raw } = openFileOf(store)
+  await kysely.connection().execute(async () => watchCatalogue(raw))
+  watched.add(store)
 }
 
 /** Reads one state of the data file, however many questions are asked of it. */

@@ -32,3 +32,38 @@ function supplierOf(row: Tables['supplier']): Supplier {
   }
   return readRow(supplierSchema, supplier, `The supplier ${row.supplier_id}`)
 }
+
+export type SupplierInShort = {
+  readonly supplierId: string
+  /** How many rows its list has, those that are gone from it left out. */
+  readonly rows: number
+  /** The day on which its newest price begins. */
+  readonly newest: string | null
+  /** False for one that came with the shipped catalogue and was never changed. */
+  readonly own: boolean
+}
+
+/** How long each supplier's list is, and how new. */
+export async function suppliersInShort(tx: ReadTx): Promise<readonly SupplierInShort[]> {
+  const rows = await tx
+    .selectFrom('supplier')
+    .leftJoin('supplier_row', (join) =>
+      join
+        .onRef('supplier_row.supplier_id', '=', 'supplier.supplier_id')
+        .on('supplier_row.gone_from', 'is', null),
+    )
+    .select((eb) => [
+      'supplier.supplier_id',
+      'supplier.edition',
+      eb.fn.count<number>('supplier_row.row_no').as('rows'),
+      eb.fn.max('supplier_row.valid_from').as('newest'),
+    ])
+    .groupBy(['supplier.supplier_id', 'supplier.edition'])
+    .execute()
+  return rows.map(({ supplier_id, edition, rows: count, newest }) => ({
+    supplierId: supplier_id,
+    rows: count,
+    newest,
+    own: edition === null,
+  }))
+}

@@ -25,17 +25,60 @@ type SupplierTable = {
   edition: string | null
 }
 
-type SupplierPriceTable = {
-  price_no: Generated<number>
-  item_id: string
+/** A row of a supplier's list with the price that begins last. Whoever changes a price sets `raw_hash` to null. */
+export type SupplierRowTable = {
+  row_no: Generated<number>
   supplier_id: string
   code: string
+  name: string
+  gtin: string | null
   pack_holds: number
   pack_pence: number
   breaks: string | null
+  group_key: string | null
   valid_from: string
   valid_to: string | null
+  item_id: string | null
+  /** How much of the item's unit a pack holds; null when that is `pack_holds`. */
+  item_holds: number | null
+  raw_hash: number | null
+  gone_from: string | null
+  change_no: number | null
   edition: string | null
+}
+
+/** A price of a row that begins before its newest. */
+export type PastPriceTable = {
+  row_no: number
+  valid_from: string
+  valid_to: string | null
+  pack_holds: number
+  pack_pence: number
+  breaks: string | null
+  change_no: number | null
+  edition: string | null
+}
+
+type PriceChangeTable = {
+  change_no: Generated<number>
+  kind: 'file' | 'bulk' | 'single' | 'link'
+  supplier_id: string | null
+  says: string
+  at: string
+  counts: string
+  undone_at: string | null
+  file_hash: string | null
+  /** How that file was read and from which day: the same file read the same way changes nothing. */
+  file_key: string | null
+  reading_before: string | null
+}
+
+type DiscountGroupTable = {
+  supplier_id: string
+  group_key: string
+  valid_from: string
+  name: string
+  basis_points: number
 }
 
 type JobTable = {
@@ -57,7 +100,14 @@ export type Tables = {
   item: ItemTable
   item_search: ItemSearchTable
   supplier: SupplierTable
-  supplier_price: SupplierPriceTable
+  supplier_row: SupplierRowTable
+  past_price: PastPriceTable
+  discount_group: DiscountGroupTable
+  favourite: { item_id: string }
+  file_reading: { supplier_id: string; body: string }
+  price_change: PriceChangeTable
+  row_before: Omit<SupplierRowTable, 'row_no'> & { row_no: number; by_change: number }
+  past_before: PastPriceTable & { by_change: number }
   catalogue_edition: { one: number; edition: string }
   job: JobTable
   room: RoomTable

@@ -94,6 +94,8 @@ describe('jobs in the data file', () => {
         savedAt: '2026-03-01T10:00:00.000Z',
         rooms: 1,
         swaps: 1,
+        stage: 'surveying',
+        archived: false,
       },
     ])
   })

@@ -72,11 +72,11 @@ describe('migrations', () => {
     const before = everything(join(folder, 'tailpiece.db'))
     const store = await opened(
       folder,
-      withStep(step('0020', (tx) => run(tx, 'alter table job add column van text').then())),
+      withStep(step('0910', (tx) => run(tx, 'alter table job add column van text').then())),
     )
     expect(await reading(store, (tx) => readJob(tx, 'bedroom-1'))).toEqual(bedroomJob())
     const copies = await readdir(join(folder, 'backups'))
-    expect(copies).toEqual(['tailpiece 2026-03-02T09-00-00.000Z before 0020.db'])
+    expect(copies).toEqual(['tailpiece 2026-03-02T09-00-00.000Z before 0910.db'])
     expect(everything(join(folder, 'backups', copies[0] ?? ''))).toEqual(before)
   })
 
@@ -88,7 +88,7 @@ describe('migrations', () => {
 
   it('rebuild a table that others refer to without losing what refers to it', async () => {
     const folder = await filledFolder()
-    const rebuild = step('0020', async (tx) => {
+    const rebuild = step('0910', async (tx) => {
       await run(
         tx,
         'create table job_new (job_id text primary key not null, title text, customer_name text, place text, created_on text, saved_at text, body text) strict',
@@ -108,25 +108,25 @@ describe('migrations', () => {
   it.each([
     [
       'throws half way',
-      step('0030', (tx) => run(tx, 'insert into no_such_table values (1)').then()),
+      step('0920', (tx) => run(tx, 'insert into no_such_table values (1)').then()),
       /no_such_table/,
     ],
     [
       'loses rows',
-      step('0030', (tx) => run(tx, 'delete from swap').then()),
+      step('0920', (tx) => run(tx, 'delete from swap').then()),
       /swap had 1 rows and would have 0/,
     ],
     [
       'leaves a reference to nothing',
-      step('0030', (tx) => run(tx, 'delete from room').then(), ['room']),
+      step('0920', (tx) => run(tx, 'delete from room').then(), ['room']),
       /refer to nothing/,
     ],
-    ['drops a table it does not name', step('0030', (tx) => run(tx, 'drop table firm').then()), null],
+    ['drops a table it does not name', step('0920', (tx) => run(tx, 'drop table firm').then()), null],
   ])('leave the file as it was when a step %s', async (_what, failing, says) => {
     const folder = await filledFolder()
     await writeFirm(folder)
     const before = everything(join(folder, 'tailpiece.db'))
-    const good = step('0020', (tx) => run(tx, 'create table van (van_id text) strict').then())
+    const good = step('0910', (tx) => run(tx, 'create table van (van_id text) strict').then())
     const outcome = await openStore({ folder, ...withStep(good, failing) })
     if (outcome.ok) throw new Error('It opened')
     expect(outcome.problems[0]?.code).toBe('io')
@@ -141,7 +141,7 @@ describe('migrations', () => {
     const folder = await filledFolder()
     const store = await opened(
       folder,
-      withStep(step('0020', (tx) => run(tx, 'delete from swap').then(), ['swap'])),
+      withStep(step('0910', (tx) => run(tx, 'delete from swap').then(), ['swap'])),
     )
     expect((await reading(store, (tx) => readJob(tx, 'bedroom-1')))?.swaps).toEqual([])
   })

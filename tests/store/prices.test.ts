@@ -67,7 +67,7 @@ describe('a price', () => {
     const codes = await reading(store, (tx) => readPrices(tx, '2026-03-02', [panelPrice.itemId]))
     expect(codes.map(({ code }) => code).sort()).toEqual(['00127', '127'])
     const types = await reading(store, (tx) =>
-      tx.selectFrom('supplier_price').select(['code', 'pack_pence']).execute(),
+      tx.selectFrom('supplier_row').select(['code', 'pack_pence']).execute(),
     )
     expect(
       types.every(({ code, pack_pence }) => typeof code === 'string' && Number.isInteger(pack_pence)),

@@ -4,4 +4,6 @@ import type { UseCase } from '../desk.ts'
 import { storeOf } from '../store-of.ts'
 
 export const priceSet: UseCase<'price.set'> = (input, desk) =>
-  writing(storeOf(desk), (tx) => setPrice(tx, { ...input, validFrom: input.validFrom ?? desk.today }))
+  writing(storeOf(desk), (tx) =>
+    setPrice(tx, { ...input, validFrom: input.validFrom ?? desk.today }, desk.now()),
+  )

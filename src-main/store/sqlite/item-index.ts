@@ -1,4 +1,5 @@
 import { sql } from 'kysely'
+import type { RawBuilder } from 'kysely'
 import type { Item } from '../../domain/item.ts'
 import { searchable } from '../item-match.ts'
 import type { Searchable, Sought } from '../item-match.ts'
@@ -28,18 +29,17 @@ export async function indexItem(tx: WriteTx, row: IndexRow): Promise<void> {
   await tx.insertInto('item_search').values(indexRow(row)).execute()
 }
 
-/** Items that hold every word sought, in no order, and how many there are. Retired ones are left out. */
+/** Items that hold every word sought and are as `which` says, in no order, and how many there are. */
 export async function candidates(
   tx: ReadTx,
   sought: readonly Sought[],
-  kind: string | undefined,
+  which: RawBuilder<boolean>,
 ): Promise<{ readonly items: readonly Searchable[]; readonly found: number }> {
   const hits = tx
     .selectFrom('item_search')
     .innerJoin('item', 'item.item_no', 'item_search.rowid')
     .where(sql<boolean>`item_search match ${matchText(sought)}`)
-    .where('item.retired', '=', 0)
-    .$if(kind !== undefined, (hit) => hit.where('item.kind', '=', kind ?? ''))
+    .where(which)
   const counted = await hits.select((eb) => eb.fn.countAll<number>().as('found')).executeTakeFirstOrThrow()
   const rows = await hits
     .select(['item.item_id', 'item.sort_name', 'item_search.name_words', 'item_search.other_words'])

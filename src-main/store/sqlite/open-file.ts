@@ -1,21 +1,22 @@
-import { setTimeout as wait } from 'node:timers/promises'
 import type { Database } from 'better-sqlite3'
 import { Kysely, SqliteDialect } from 'kysely'
 import type { Tables } from '../tables.ts'
-import { isBusy } from './troubles.ts'
+import { patiently } from './patiently.ts'
 
 /** One connection to a data file: the query builder, and SQLite itself for what only SQLite can do. */
 export type OpenFile = { readonly kysely: Kysely<Tables>; readonly raw: Database; readonly file: string }
 
-/** SQLite stops the whole thread while it waits, so it waits briefly and `patiently` does the rest. */
-const busyTimeoutMs = 200
-const patienceMs = 15_000
-const pauseMs = 15
+/**
+ * SQLite stops the whole thread while it waits, so it waits briefly and `patiently` does the rest: hardly at all once the file
+ * is open, as a large price list is written for several seconds. Longer while it is opened, when not all can be tried again.
+ */
+const openingTimeoutMs = 200
+const busyTimeoutMs = 4
 
 /** Opens a file, or makes it, without changing anything in it yet. */
 export async function openFile(file: string): Promise<OpenFile> {
   const { default: SqliteFile } = await import('better-sqlite3')
-  const raw = new SqliteFile(file, { timeout: busyTimeoutMs })
+  const raw = new SqliteFile(file, { timeout: openingTimeoutMs })
   return { raw, file, kysely: new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) }) }
 }
 
@@ -24,6 +25,7 @@ export async function makeDurable({ raw }: OpenFile): Promise<void> {
   await patiently(() => raw.pragma('journal_mode = wal'))
   raw.pragma('synchronous = full')
   raw.pragma('foreign_keys = on')
+  raw.pragma(`busy_timeout = ${busyTimeoutMs}`)
 }
 
 /** Writes the log back into the file and closes it, so that one file lies on disk. Waits for what is under way. */
@@ -32,17 +34,4 @@ export async function closeFile({ kysely, raw }: OpenFile): Promise<void> {
     raw.pragma('wal_checkpoint(truncate)')
   })
   await kysely.destroy()
-}
-
-/** Tries again while another process writes. */
-export async function patiently<T>(attempt: () => T): Promise<T> {
-  const until = performance.now() + patienceMs
-  for (;;) {
-    try {
-      return attempt()
-    } catch (error) {
-      if (!isBusy(error) || performance.now() > until) throw error
-    }
-    await wait(pauseMs)
-  }
 }

@@ -1,7 +1,7 @@
 import { AsyncLocalStorage } from 'node:async_hooks'
 import type { Kysely } from 'kysely'
 import type { Tables } from '../tables.ts'
-import { patiently } from './open-file.ts'
+import { patiently } from './patiently.ts'
 import type { OpenFile } from './open-file.ts'
 
 type Work<T> = (tx: Kysely<Tables>) => T | Promise<T>
