@@ -27,5 +27,13 @@ export const pipeCut = query('pipe.cut', {
     stock: list(record({ id: line, lengthMm: sizeMm, pence: pricePence }), 20, 1),
     kerfMm: z.number().gte(0).lte(50),
   }),
-  output: record({ bars: list(bar), pence, barsUsed: z.int(), why: derivation }),
+  output: record({
+    bars: list(bar),
+    pence,
+    barsUsed: z.int(),
+    proved: z.boolean(),
+    leastPence: pence,
+    says: z.string(),
+    why: derivation,
+  }),
 })

@@ -1,7 +1,8 @@
 import { z } from 'zod'
+import { figureOverrides } from '../domain/figures.ts'
 import { firm } from '../domain/firm.ts'
-import { job } from '../domain/job.ts'
-import { day, key, line, list, record } from '../domain/schema.ts'
+import { job, jobStage } from '../domain/job.ts'
+import { count, day, key, line, list, pence, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
 
 const jobRow = record({
@@ -13,6 +14,8 @@ const jobRow = record({
   savedAt: z.iso.datetime(),
   rooms: z.int(),
   swaps: z.int(),
+  stage: jobStage,
+  archived: z.boolean(),
 })
 
 export const jobList = query('job.list', {
@@ -41,6 +44,43 @@ export const jobRemove = command('job.remove', {
   needs: 'data',
   input: record({ jobId: key }),
   output: record({ jobId: key }),
+})
+
+export const jobSummary = query('job.summary', {
+  doc: 'What one job comes to with tax, how many gaps are open in its parts list, and the next thing to do.',
+  needs: 'data',
+  input: record({ jobId: key }),
+  output: record({
+    /** Null while there is nothing to price, or while it cannot be priced. */
+    grossPence: pence.nullable(),
+    gaps: count,
+    /** Null when there is nothing left to do. */
+    next: z.string().nullable(),
+  }),
+})
+
+export const jobMark = command('job.mark', {
+  doc: 'Says how far a job has come, and puts it away or takes it out again; what is not named stays.',
+  needs: 'data',
+  input: record({ jobId: key, stage: jobStage.optional(), archived: z.boolean().optional() }),
+  output: record({ jobId: key, stage: jobStage, archived: z.boolean() }),
+})
+
+export const jobCopy = command('job.copy', {
+  doc: 'Begins a new job with the survey of another: its title marked as a copy, not quoted yet.',
+  needs: 'data',
+  input: record({ jobId: key }),
+  output: record({ jobId: key, title: line }),
+})
+
+const roomFound = record({ jobId: key, roomId: key, name: line, jobTitle: line, customerName: line })
+const swapFound = record({ jobId: key, swapId: key, roomName: line, emitterName: z.string(), jobTitle: line })
+
+export const jobFind = query('job.find', {
+  doc: 'Jobs, rooms and swaps that have every word, in any order: by title, customer, place, room and emitter.',
+  needs: 'data',
+  input: record({ text: z.string().max(200), most: z.int().gte(1).lte(50).optional() }),
+  output: record({ jobs: list(jobRow), rooms: list(roomFound), swaps: list(swapFound) }),
 })
 
 export const jobImport = command('job.import', {
@@ -75,6 +115,33 @@ export const firmSave = command('firm.save', {
   needs: 'data',
   input: record({ firm }),
   output: record({ firm }),
+})
+
+const ownFigure = record({
+  id: key,
+  says: line,
+  unit: line,
+  least: z.number(),
+  most: z.number(),
+  /** What stands when the firm has none of its own. */
+  usual: z.number(),
+  source: line,
+  /** The firm's own; null where it goes by the usual one. */
+  own: z.number().nullable(),
+})
+
+export const figuresOwn = query('figures.own', {
+  doc: "Every figure as it stands today: the usual one with its source, and the firm's own where it has one.",
+  needs: 'data',
+  input: record({}),
+  output: record({ on: day, figures: list(ownFigure) }),
+})
+
+export const figuresSave = command('figures.save', {
+  doc: "Keeps the firm's own figures, all or none; null goes back to the usual one.",
+  needs: 'data',
+  input: record({ figures: z.record(key, z.number().nullable()) }),
+  output: record({ own: figureOverrides }),
 })
 
 export const jobSchema = query('job.schema', {

@@ -61,8 +61,13 @@ export const priceFileLook = query('priceFile.look', {
       }),
     ),
     rejected: list(rejectedRow),
+    /** What a person should know before going on. */
+    notes: list(z.string()).optional(),
   }),
 })
+
+/** True when the file is only a part of the supplier's list: then no row counts as missing. */
+const part = z.boolean().optional()
 
 /** What changes at one row. */
 export const rowChange = record({
@@ -98,6 +103,7 @@ export const priceFileCompare = query('priceFile.compare', {
     supplierId: key,
     reading: fileReading,
     validFrom: day.optional(),
+    part,
     /** How many rows of each kind to spell out. */
     most: count.lte(1000).optional(),
     workId,
@@ -122,6 +128,7 @@ export const priceFileApply = command('priceFile.apply', {
     supplierId: key,
     reading: fileReading,
     validFrom: day.optional(),
+    part,
     links: list(record({ code: line, itemId: key, itemHolds: z.number().gt(0).optional() })).optional(),
     workId,
   }),
@@ -200,7 +207,7 @@ export const bulkChange = record({
   }),
 })
 
-const bulkInput = { which: whichRows, ...bulkChange.unwrap().shape, validFrom: day.optional() }
+const bulkInput = { which: whichRows, ...bulkChange.unwrap().shape, validFrom: day.optional(), workId }
 
 export const priceBulkCompare = query('price.bulkCompare', {
   doc: 'What a change of many prices at once would do, without doing it.',

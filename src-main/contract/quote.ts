@@ -4,6 +4,7 @@ import { pickList, quote } from '../domain/quote.ts'
 import { key, line, record } from '../domain/schema.ts'
 import { takeOff } from '../domain/take-off.ts'
 import { command, query } from './request.ts'
+import { inVan } from './suppliers.ts'
 
 export const takeoffSwap = query('takeoff.swap', {
   doc: 'Every part that one swap needs, with what the job needs once marked as shared.',
@@ -30,9 +31,18 @@ export const quoteKeep = command('quote.keep', {
   output: record({ quoteId: key, keptOn: z.iso.date() }),
 })
 
+/**
+ * How a pick list is made: what is in the van is taken first; each line from whoever is cheapest for it (when absent), or the
+ * cheapest split with carriage, free carriage and minimum orders. The quote's cost stays as it is.
+ */
+const how = {
+  vanStock: inVan.optional(),
+  by: z.enum(['cheapestEach', 'cheapestSplit']).optional(),
+}
+
 export const pickListBuild = query('pickList.build', {
-  doc: 'What goes into the van for a job, supplier by supplier, with tools and the pipe cut list.',
-  input: record({ job }),
+  doc: 'What goes into the van for a job, supplier by supplier, van stock first, with tools and the pipe cut list.',
+  input: record({ job, ...how }),
   output: pickList,
 })
 
@@ -47,7 +57,14 @@ const printed = <N extends string>(name: N, doc: string) =>
   command(name, { doc, input: paperInput, output: paper })
 
 export const quotePdf = printed('quote.pdf', 'The quote as a PDF for the customer.')
-export const pickListPdf = printed('pickList.pdf', 'The pick list as a PDF for the van.')
+export const pickListPdf = command('pickList.pdf', {
+  doc: 'The pick list as a PDF for the van; van stock first, and split over suppliers where that is asked.',
+  input: z.union([
+    record({ job, out: line.max(1000).optional(), ...how }),
+    record({ quoteId: key, out: line.max(1000).optional(), ...how }),
+  ]),
+  output: paper,
+})
 export const setOutPdf = printed(
   'setOut.pdf',
   'The set-out sheets as a PDF: one page a swap, where to drill.',

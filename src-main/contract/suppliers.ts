@@ -3,11 +3,16 @@ import { derivation } from '../domain/derivation.ts'
 import { unit } from '../domain/item.ts'
 import { job } from '../domain/job.ts'
 import { supplier } from '../domain/price.ts'
+import { oneSupplier } from '../domain/quote.ts'
 import { count, key, line, list, pence, pricePence, record } from '../domain/schema.ts'
 import { query } from './request.ts'
 
 const quantity = z.number().gt(0).lte(1_000_000)
-const inVan = list(record({ itemId: key, quantity: z.number().gte(0).lte(1_000_000) }), 1000)
+/**
+ * What is in the van, in each item's unit. Pipe in metres: it counts as whole lengths of the shortest that the item is sold in, so 7 m
+ * of pipe sold by 3 m are two lengths, and an odd piece counts for nothing.
+ */
+export const inVan = list(record({ itemId: key, quantity: z.number().gte(0).lte(1_000_000) }), 1000)
 
 const offeredPack = record({
   code: line,
@@ -22,22 +27,22 @@ const packBought = record({ code: line, holds: z.number(), count: z.int(), packP
 export const supplierOrder = record({
   supplierId: key,
   name: line,
-  lines: list(record({ lineId: key, itemId: key, packs: list(packBought), leftover: z.number(), pence })),
+  lines: list(
+    record({
+      lineId: key,
+      itemId: key,
+      packs: list(packBought),
+      leftover: z.number(),
+      pence,
+      /** All lines that these packs are for, where there are several. */
+      lineIds: list(key).optional(),
+    }),
+  ),
   goodsPence: pence,
   carriagePence: pence,
   totalPence: pence,
   /** How much more in goods would bring this order free of carriage. */
   shortOfFreePence: pence.optional(),
-})
-
-/** What one supplier alone would cost, or why that can't be done. */
-export const oneSupplier = record({
-  supplierId: key,
-  name: line,
-  goodsPence: pence.optional(),
-  carriagePence: pence.optional(),
-  totalPence: pence.optional(),
-  cannot: z.string().optional(),
 })
 
 export const supplierSplit = record({

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { Catalogue } from '../domain/catalogue.ts'
 import { item } from '../domain/item.ts'
 import { supplier, supplierPrice } from '../domain/price.ts'
+import { wordsEdition } from '../store/item-search/trade-words.ts'
 
 type Shipped = {
   readonly edition: string
@@ -23,7 +24,7 @@ export function bundledCatalogue(): Promise<Catalogue> {
   return catalogueOnce
 }
 
-/** Which edition of the generic catalogue this is. */
+/** Which edition of the generic catalogue this is, and of the words that it is found by. */
 export async function bundledEdition(): Promise<string> {
   return (await shipped()).edition
 }
@@ -42,7 +43,7 @@ async function readShipped(): Promise<Shipped> {
   ])
   const editions = [emitters, parts, suppliers, prices].map((file) => file.default.edition)
   return {
-    edition: [...new Set(editions)].toSorted().join('+'),
+    edition: [...[...new Set(editions)].toSorted(), wordsEdition].join('+'),
     items: [...emitters.default.items, ...parts.default.items],
     suppliers: suppliers.default.suppliers,
     prices: prices.default.prices,

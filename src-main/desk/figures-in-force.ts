@@ -3,6 +3,8 @@ import hydraulics from '../../resources/settings/hydraulics.json' with { type: '
 import labour from '../../resources/settings/labour.json' with { type: 'json' }
 import labourTasks from '../../resources/settings/labour-tasks.json' with { type: 'json' }
 import money from '../../resources/settings/money.json' with { type: 'json' }
+import prices from '../../resources/settings/prices.json' with { type: 'json' }
+import survey from '../../resources/settings/survey.json' with { type: 'json' }
 import takeoff from '../../resources/settings/takeoff.json' with { type: 'json' }
 import wall from '../../resources/settings/wall.json' with { type: 'json' }
 import type {
@@ -18,7 +20,15 @@ import type { Outcome, Problem } from '../domain/outcome.ts'
 import type { Desk } from './desk.ts'
 
 /** Every setting as it was delivered. That the files are what they claim to be is held by a test, not at each start. */
-export const deliveredSettings: readonly Setting[] = [...wall, ...takeoff, ...labour, ...money, ...hydraulics]
+export const deliveredSettings: readonly Setting[] = [
+  ...wall,
+  ...takeoff,
+  ...labour,
+  ...money,
+  ...prices,
+  ...hydraulics,
+  ...survey,
+]
 export const deliveredTasks: readonly TaskMinutes[] = labourTasks
 export const deliveredFixings = fixings as readonly Fixing[]
 
@@ -52,7 +62,7 @@ async function firmOverrides(desk: Desk): Promise<FigureOverrides> {
 }
 
 /** The last value that had begun by the day; before the first, the first. */
-function valueOn(setting: Setting, on: string): Setting['values'][number] {
+export function valueOn(setting: Setting, on: string): Setting['values'][number] {
   const begun = setting.values
     .filter((value) => value.from <= on)
     .toSorted((a, b) => (a.from < b.from ? 1 : -1))

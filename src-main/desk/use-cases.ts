@@ -3,6 +3,7 @@ import { accept } from '../domain/outcome.ts'
 import { coverPacks } from '../engine/buying/cover-packs.ts'
 import { cutPipe } from '../engine/buying/cut-pipe.ts'
 import { emitterOutput } from '../engine/heat/emitter-output.ts'
+import { groundFloorUValue } from '../engine/heat/ground/ground-floor.ts'
 import { heatLoad } from '../engine/heat/heat-load.ts'
 import { houseFlow } from '../engine/heat/house-flow.ts'
 import { houseHeat } from '../engine/heat/house-heat.ts'
@@ -10,6 +11,7 @@ import { houseSwapEffects } from '../engine/heat/house-swap-effects.ts'
 import { lowestFlow } from '../engine/heat/lowest-flow.ts'
 import { layersUValue } from '../engine/heat/u-value.ts'
 import { estimateLabour } from '../engine/labour/estimate-labour.ts'
+import { wallFigures } from './choosing/wall-figures.ts'
 import { fitWall } from '../engine/wall/fit-wall.ts'
 import { fixingLoad } from '../engine/wall/fixing-load.ts'
 import { setOutWall } from '../engine/wall/set-out-wall.ts'
@@ -29,12 +31,20 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
     accept({ version: packageJson.version, dataFolder: desk.dataFolder, today: desk.today }),
   'buy.plan': later(() => import('./buying/buy-plan.ts'), 'buyPlan'),
   'buy.split': later(() => import('./buying/buy-split.ts'), 'buySplit'),
+  'catalogue.export': later(() => import('./catalogue/catalogue-export.ts'), 'catalogueExport'),
   'catalogue.item': later(() => import('./catalogue/catalogue-item.ts'), 'catalogueItem'),
   'catalogue.search': later(() => import('./catalogue/catalogue-search.ts'), 'catalogueSearch'),
+  'discountGroup.save': later(() => import('./prices/suppliers.ts'), 'discountGroupSave'),
   'emitter.choose': later(() => import('./choosing/emitter-choose.ts'), 'emitterChoose'),
   'emitter.output': emitterOutput,
+  'favourite.list': later(() => import('./catalogue/favourites.ts'), 'favouriteList'),
+  'favourite.set': later(() => import('./catalogue/favourites.ts'), 'favouriteSet'),
+  'figures.inForce': later(() => import('./quoting/figures-of-day.ts'), 'figuresOfDay'),
   'figures.list': () =>
     accept({ settings: deliveredSettings, tasks: deliveredTasks, fixings: deliveredFixings }),
+  'figures.own': later(() => import('./jobs/firm-figures.ts'), 'figuresOwn'),
+  'figures.save': later(() => import('./jobs/firm-figures.ts'), 'figuresSave'),
+  'file.keep': later(() => import('./price-files/file-keep.ts'), 'fileKeep'),
   'firm.read': later(() => import('./jobs/firm-read.ts'), 'firmRead'),
   'firm.save': later(() => import('./jobs/firm-save.ts'), 'firmSave'),
   'fixing.load': fixingLoad,
@@ -45,36 +55,66 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
   'house.flow': houseFlow,
   'house.heat': houseHeat,
   'house.swapEffects': houseSwapEffects,
+  'item.copy': later(() => import('./catalogue/item-copy.ts'), 'itemCopy'),
+  'item.retire': later(() => import('./catalogue/item-retire.ts'), 'itemRetire'),
+  'item.save': later(() => import('./catalogue/item-save.ts'), 'itemSave'),
+  'job.copy': later(() => import('./jobs/job-copy.ts'), 'jobCopy'),
   'job.export': later(() => import('./jobs/job-export.ts'), 'jobExport'),
+  'job.find': later(() => import('./jobs/job-find.ts'), 'jobFind'),
+  'job.flow': later(() => import('./house/job-flow.ts'), 'jobFlow'),
   'job.import': later(() => import('./jobs/job-import.ts'), 'jobImport'),
   'job.list': later(() => import('./jobs/job-list.ts'), 'jobList'),
+  'job.mark': later(() => import('./jobs/job-mark.ts'), 'jobMark'),
   'job.read': later(() => import('./jobs/job-read.ts'), 'jobRead'),
   'job.remove': later(() => import('./jobs/job-remove.ts'), 'jobRemove'),
   'job.sample': later(() => import('./jobs/job-sample.ts'), 'jobSample'),
   'job.save': later(() => import('./jobs/job-save.ts'), 'jobSave'),
   'job.schema': later(() => import('./jobs/job-schema.ts'), 'jobSchema'),
+  'job.summary': later(() => import('./jobs/job-summary.ts'), 'jobSummary'),
   'labour.estimate': estimateLabour,
   'labour.job': later(() => import('./labour/labour-job.ts'), 'labourJob'),
   'labour.learn': later(() => import('./labour/labour-learn.ts'), 'labourLearn'),
   'money.totals': later(() => import('./quoting/money-totals.ts'), 'moneyTotals'),
   'packs.cover': coverPacks,
   'paper.read': later(() => import('./papers/paper-read.ts'), 'paperRead'),
+  'photo.list': later(() => import('./photos/photo-read.ts'), 'photoList'),
+  'photo.read': later(() => import('./photos/photo-read.ts'), 'photoRead'),
+  'photo.remove': later(() => import('./photos/photo-read.ts'), 'photoRemove'),
+  'photo.save': later(() => import('./photos/photo-save.ts'), 'photoSave'),
   'pickList.build': later(() => import('./quoting/quote-build.ts'), 'pickListBuild'),
   'pickList.pdf': later(() => import('./papers/pick-list-pdf.ts'), 'pickListPdf'),
   'pipe.cut': cutPipe,
   'pipe.loss': pipeLoss,
+  'price.bulkApply': later(() => import('./prices/bulk.ts'), 'priceBulkApply'),
+  'price.bulkCompare': later(() => import('./prices/bulk.ts'), 'priceBulkCompare'),
+  'price.changes': later(() => import('./price-files/price-changes.ts'), 'priceChanges'),
+  'price.export': later(() => import('./prices/price-export.ts'), 'priceExport'),
   'price.set': later(() => import('./catalogue/price-set.ts'), 'priceSet'),
+  'price.undo': later(() => import('./price-files/price-changes.ts'), 'priceUndo'),
+  'priceFile.apply': later(() => import('./price-files/price-file-apply.ts'), 'priceFileApply'),
+  'priceFile.compare': later(() => import('./price-files/price-file-compare.ts'), 'priceFileCompare'),
+  'priceFile.look': later(() => import('./price-files/price-file-look.ts'), 'priceFileLook'),
+  'priceList.link': later(() => import('./price-files/price-list-row.ts'), 'priceListLink'),
+  'priceList.row': later(() => import('./price-files/price-list-row.ts'), 'priceListRow'),
+  'priceList.search': later(() => import('./price-files/price-list-search.ts'), 'priceListSearch'),
   'quote.build': later(() => import('./quoting/quote-build.ts'), 'quoteBuild'),
   'quote.keep': later(() => import('./quoting/quote-keep.ts'), 'quoteKeep'),
   'quote.pdf': later(() => import('./papers/quote-pdf.ts'), 'quotePdf'),
+  'room.quick': later(() => import('./house/heat-tables.ts'), 'roomQuick'),
+  'row.makeItem': later(() => import('./catalogue/row-make-item.ts'), 'rowMakeItem'),
   'setOut.pdf': later(() => import('./papers/set-out-pdf.ts'), 'setOutPdf'),
+  'supplier.list': later(() => import('./prices/suppliers.ts'), 'supplierList'),
+  'supplier.save': later(() => import('./prices/suppliers.ts'), 'supplierSave'),
+  'surveyForm.pdf': later(() => import('./papers/survey-form-pdf.ts'), 'surveyFormPdf'),
   'system.content': later(() => import('./hydraulics/system-content.ts'), 'systemContent'),
   'takeoff.job': later(() => import('./quoting/takeoff.ts'), 'takeoffJob'),
   'takeoff.swap': later(() => import('./quoting/takeoff.ts'), 'takeoffSwap'),
   'uvalue.ageBand': later(() => import('./house/heat-tables.ts'), 'uvalueAgeBand'),
+  'uvalue.groundFloor': groundFloorUValue,
   'uvalue.layers': layersUValue,
   'valve.kv': valveKv,
   'valve.loss': valveLoss,
+  'wall.figures': wallFigures,
   'wall.fit': async (input, desk) => {
     const figures = await figuresInForce(desk, desk.today)
     return figures.ok ? fitWall(input, figures.value) : figures
@@ -85,6 +125,8 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
   },
   'water.dose': later(() => import('./hydraulics/water-dose.ts'), 'waterDose'),
   'water.flow': waterFlow,
+  'work.cancel': later(() => import('./running/work-requests.ts'), 'workCancel'),
+  'work.progress': later(() => import('./running/work-requests.ts'), 'workProgress'),
 }
 
 /** A use case whose file is loaded when it is first asked for. */

@@ -1,8 +1,8 @@
 import type { Content, ContentCanvas, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
 import { dayInWords } from './days.ts'
-import { kg, mm, numberInWords, quantity, tight } from './in-words.ts'
+import { kg, mm, money, numberInWords, quantity, tight } from './in-words.ts'
 import { acrossLine, ink, pageWidthPt, paper, plain, points, ruledRows, section, tickBox } from './look.ts'
-import type { PickListView } from './pick-list-view.ts'
+import type { Orders, PickListView } from './pick-list-view.ts'
 
 type Supplier = PickListView['suppliers'][number]
 type Bar = PickListView['pipeCuts'][number]['bars'][number]
@@ -23,11 +23,16 @@ export function pickListDocument(view: PickListView): TDocumentDefinitions {
     content: [
       ...head(view),
       ...missingBlocks(view.missing),
+      ...section('From the van', view.fromVan.length === 0 ? [] : [ticked(view.fromVan.map(vanThing))]),
       ...section('To buy', [
         ...nothing,
         ...genericNote(view),
-        ...view.suppliers.map((supplier) => supplierTable(supplier, howGeneric(view) === 'some')),
+        ...view.suppliers.flatMap((supplier) => [
+          supplierTable(supplier, howGeneric(view) === 'some'),
+          ...orderNote(supplier),
+        ]),
       ]),
+      ...section('What the orders come to', view.orders === null ? [] : orderBlocks(view.orders)),
       ...section('In the emitters’ boxes', view.boxes.map(boxBlock)),
       ...section('Pipe to cut', view.pipeCuts.flatMap(cutBlocks)),
       ...section('Tools', view.tools.length === 0 ? [] : [ticked(view.tools)]),
@@ -72,6 +77,35 @@ function genericNote(view: PickListView): Content[] {
 function missingBlocks(missing: readonly string[]): Content[] {
   if (missing.length === 0) return []
   return section('Missing from this list: find these yourself', [ticked(missing)])
+}
+
+function vanThing({ name, quantity: many, unit }: PickListView['fromVan'][number]): string {
+  return unit === 'each' ? `${numberInWords(many)} × ${name}` : `${name}, ${quantity(many, unit)}`
+}
+
+/** Goods and carriage under a supplier's lines, and what is missing to come free of carriage. */
+function orderNote({ goodsPence, carriagePence, shortOfFreePence }: Supplier): Content[] {
+  if (goodsPence === undefined || carriagePence === undefined) return []
+  const carriage = carriageInWords(carriagePence)
+  const short =
+    shortOfFreePence === undefined ? '' : ` ${money(shortOfFreePence)} more in goods would come free of it.`
+  const text = `Goods ${money(goodsPence)}, ${carriage}, together ${money(goodsPence + carriagePence)} before tax.${short}`
+  return [{ text, margin: [0, -8, 0, 12] }]
+}
+
+function carriageInWords(pence: number): string {
+  return pence === 0 ? 'no carriage' : `carriage ${money(pence)}`
+}
+
+function orderBlocks({ goodsPence, carriagePence, totalPence, says, oneSupplier }: Orders): Content[] {
+  const sum = `All orders: goods ${money(goodsPence)}, ${carriageInWords(carriagePence)}, together ${money(totalPence)} before tax. ${says}`
+  const alone = oneSupplier.map(
+    ({ name, totalPence: all, goodsPence: goods = 0, carriagePence: brought = 0, cannot }) =>
+      all === undefined
+        ? `Not all from ${name}. ${cannot ?? ''}`
+        : `All from ${name}: goods ${money(goods)}, ${carriageInWords(brought)}, together ${money(all)}.`,
+  )
+  return [{ text: sum, margin: [0, 0, 0, 4] }, ...points(alone)]
 }
 
 function nameOf({ name, massKg, generic }: Supplier['lines'][number], mark: boolean): string {
@@ -137,10 +171,9 @@ function ticked(names: readonly string[]): Content {
 }
 
 function cutBlocks({ name, bars }: PickListView['pipeCuts'][number]): Content[] {
-  return [
-    { text: name, style: 'subheading', margin: [0, 2, 0, 2] },
-    ...bars.map((bar, index) => barBlock(bar, index + 1)),
-  ]
+  const [first, ...others] = bars.map((bar, index) => barBlock(bar, index + 1))
+  const heading: Content = { text: name, style: 'subheading', margin: [0, 2, 0, 2] }
+  return [{ unbreakable: true, stack: first === undefined ? [heading] : [heading, first] }, ...others]
 }
 
 function barBlock(bar: Bar, number: number): Content {

@@ -9,7 +9,11 @@ export type PickListView = {
   readonly firmName: string
   readonly customerName: string
   readonly siteLines: readonly string[]
+  /** What the van has already. */
+  readonly fromVan: NonNullable<PickList['fromVan']>
   readonly suppliers: PickList['suppliers']
+  /** What the orders come to, where they were split with carriage in mind; else nothing. */
+  readonly orders: Orders | null
   /** What is in the emitters' boxes, by room. */
   readonly boxes: readonly { readonly roomName: string; readonly things: readonly BoxThing[] }[]
   readonly pipeCuts: PickList['pipeCuts']
@@ -18,6 +22,9 @@ export type PickListView = {
   readonly lifts: PickList['lifts']
   readonly cautions: readonly string[]
 }
+
+type Split = NonNullable<PickList['split']>
+export type Orders = Pick<Split, 'goodsPence' | 'carriagePence' | 'totalPence' | 'says' | 'oneSupplier'>
 
 type BoxThing = { readonly name: string; readonly quantity: number }
 
@@ -32,7 +39,7 @@ type From = {
 
 /** The van's list, with rooms by name in place of swaps by id. */
 export function pickListView({ job, pickList, quote, ...rest }: From): PickListView {
-  const { suppliers, pipeCuts, tools, missing, lifts } = pickList
+  const { suppliers, fromVan = [], split, pipeCuts, tools, missing, lifts } = pickList
   return {
     ...rest,
     customerName: job.customer.name,
@@ -41,6 +48,8 @@ export function pickListView({ job, pickList, quote, ...rest }: From): PickListV
       ...supplier,
       lines: supplier.lines.map((line) => ({ ...line, name: printedName(line.name) })),
     })),
+    fromVan: fromVan.map((line) => ({ ...line, name: printedName(line.name) })),
+    orders: split === undefined ? null : ordersOf(split),
     boxes: boxesOf(job, pickList.fromBox),
     pipeCuts,
     tools: tools.map((tool) => tool.name),
@@ -48,6 +57,13 @@ export function pickListView({ job, pickList, quote, ...rest }: From): PickListV
     lifts: lifts.map((lift) => ({ ...lift, name: printedName(lift.name) })),
     cautions: quote.cautions.map((caution) => caution.says),
   }
+}
+
+function ordersOf({ goodsPence, carriagePence, totalPence, says, oneSupplier }: Split): Orders {
+  const alone = oneSupplier.map((one) =>
+    one.cannot === undefined ? one : { ...one, cannot: printedName(one.cannot) },
+  )
+  return { goodsPence, carriagePence, totalPence, says, oneSupplier: alone }
 }
 
 function boxesOf(job: Job, fromBox: PickList['fromBox']): PickListView['boxes'] {

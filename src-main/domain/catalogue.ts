@@ -6,6 +6,8 @@ export type Catalogue = {
   readonly items: readonly Item[]
   readonly suppliers: readonly Supplier[]
   readonly prices: readonly SupplierPrice[]
+  /** Items that the firm would rather have, by id, wherever they are what is needed. */
+  readonly favourites?: readonly string[]
 }
 
 export function isEmitter(item: Item): item is Emitter {

@@ -18,6 +18,10 @@ export const firm = record({
     base64: z.base64().max(3_000_000),
   }).optional(),
   terms: note.optional(),
+  /** What prices are in. */
+  currency: z.literal('GBP').optional(),
+  /** Which unit of heat is read first; watts when absent. Sizes are always in millimetres. */
+  heatFirst: z.enum(['W', 'BtuPerHour']).optional(),
 })
 export type Firm = z.infer<typeof firm>
 

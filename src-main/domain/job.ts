@@ -10,14 +10,17 @@ import {
   litres,
   list,
   note,
+  optionalLine,
   pricePence,
   record,
   temperatureC,
 } from './schema.ts'
+import { quickRoomEntry } from './quick-room.ts'
 import { surveyedHeat } from './room-heat.ts'
 import { centreChoice, existingEmitter, pipe, wall } from './wall.ts'
 import { figureOverrides } from './figures.ts'
 import { pricing } from './pricing.ts'
+import { housePipes } from './house-pipes.ts'
 
 export const roomUse = z.enum([
   'bathroom',
@@ -36,6 +39,10 @@ export type RoomUse = z.infer<typeof roomUse>
 /** What the feet stand on, which decides how it is protected. */
 export const floorCover = z.enum(['tile', 'carpet', 'timber', 'vinyl', 'bare'])
 
+/** A photo taken in a room. Its picture lies in the data folder, under the job and this id. */
+export const roomPhoto = record({ photoId: key, caption: optionalLine.optional() })
+export type RoomPhoto = z.infer<typeof roomPhoto>
+
 export const room = record({
   roomId: key,
   name: line,
@@ -51,6 +58,9 @@ export const room = record({
   walls: list(wall, 12),
   /** There is no room to stand close to the wall and work. */
   tightAccess: z.boolean().optional(),
+  /** The quick answers from which the heat was made; `byHand` once its elements were changed one by one, and these no longer count. */
+  quick: record({ entry: quickRoomEntry, byHand: z.boolean().optional() }).optional(),
+  photos: list(roomPhoto, 60).optional(),
   note: note.optional(),
 })
 export type Room = z.infer<typeof room>
@@ -123,6 +133,33 @@ export type JobOption = z.infer<typeof jobOption>
 /** A gap in the parts list that the user lets stand, with the reason. */
 export const waiver = record({ gapKey: line, reason: line })
 
+/**
+ * A gap in the parts list filled by hand: with an item of the catalogue, or with a thing by its name and what one of the line's
+ * unit (one piece, a metre, a litre) costs before tax. It counts as long as there is a gap.
+ */
+export const fill = z.union([
+  record({ gapKey: line, itemId: key }),
+  record({ gapKey: line, name: line, netCostPence: pricePence }),
+])
+export type Fill = z.infer<typeof fill>
+
+/**
+ * A line changed by hand, with a written reason: how many, which item, or what it is sold for before tax. A part is named by the key
+ * of its line in the parts list; any other line, whose price alone can be changed, by its id in the quote.
+ */
+export const override = record({
+  lineKey: line,
+  quantity: z.number().gt(0).lte(100_000).optional(),
+  itemId: key.optional(),
+  netPence: pricePence.optional(),
+  reason: line,
+})
+export type Override = z.infer<typeof override>
+
+/** How far a job has come. A job that does not say so is being surveyed. */
+export const jobStage = z.enum(['surveying', 'quoted', 'accepted', 'done', 'lost'])
+export type JobStage = z.infer<typeof jobStage>
+
 export const jobFileFormat = 'tailpiece.job'
 
 /** One surveyed job: the open form in which jobs are read, written and passed on. */
@@ -135,6 +172,9 @@ export const job = record({
   /** The day the quote is dated; today when absent. */
   quotedOn: day.optional(),
   reference: line.optional(),
+  stage: jobStage.optional(),
+  /** Put away: not in the list of jobs unless it is asked for. */
+  archived: z.boolean().optional(),
   firm: firm.optional(),
   customer,
   site: record({
@@ -143,10 +183,14 @@ export const job = record({
     upperFloors: count.optional(),
   }),
   survey,
+  /** The pipes, where they were surveyed for the balancing. */
+  house: housePipes.optional(),
   rooms: list(room, 200),
   swaps: list(swap, 200),
   options: list(jobOption, 50).optional(),
   waivers: list(waiver, 200).optional(),
+  fills: list(fill, 200).optional(),
+  overrides: list(override, 200).optional(),
   pricing: pricing.optional(),
   /** The firm's own figures in place of the defaults, for this job. */
   figures: figureOverrides.optional(),

@@ -78,13 +78,15 @@ export const keptRow = record({
   discountBasisPoints: basisPoints.optional(),
   validFrom: day,
   validTo: day.optional(),
+  /** The day of the supplier's last list that still had it, when that is later than the day its price began. */
+  confirmedOn: day.optional(),
   /** The catalogue's item that it is, and how much of the item's unit a pack holds. */
   itemId: key.optional(),
   itemName: line.optional(),
   itemHolds: z.number().optional(),
   /** The day of the file in which it was first missing. */
   goneFrom: day.optional(),
-  /** True when the price is older than the firm's limit. */
+  /** True when the price began, and was last confirmed, longer ago than the firm's limit. */
   stale: z.boolean(),
 })
 export type KeptRow = z.infer<typeof keptRow>

@@ -22,5 +22,15 @@ export const supplierPrice = record({
   breaks: list(record({ fromPacks: count.gte(2), packPence: pricePence }), 20).optional(),
   validFrom: day,
   validTo: day.optional(),
+  /** The day of the supplier's last list that still had it, when that is later than the day it began. */
+  confirmedOn: day.optional(),
 })
 export type SupplierPrice = z.infer<typeof supplierPrice>
+
+/** The day from which a price's age counts: when it began, or when the supplier last confirmed it, whichever is later. */
+export function trustedFrom({
+  validFrom,
+  confirmedOn = validFrom,
+}: Pick<SupplierPrice, 'validFrom' | 'confirmedOn'>): string {
+  return confirmedOn > validFrom ? confirmedOn : validFrom
+}

@@ -20,8 +20,12 @@ export type TaxCategory = z.infer<typeof taxCategory>
 /** What happens to the part of a penny that is left; the same for a charge and for its refund. */
 export const roundingRule = z.enum(['half-up', 'half-down', 'half-even', 'up', 'down'])
 
-/** `line`: each line's tax is rounded, then added. `document`: each rate's lines are added, then taxed once. */
-export const taxRounding = z.enum(['document', 'line'])
+/**
+ * `line`: each line's tax is rounded, then added. `document`: each rate's lines are added, then taxed once. `lineTenths`: each
+ * line's tax is rounded down to a tenth of a penny and added, and the sum at each rate is then rounded to a whole penny.
+ */
+export const taxRounding = z.enum(['document', 'line', 'lineTenths'])
+export type TaxRounding = z.infer<typeof taxRounding>
 
 const discountOf = z.enum(['all', 'parts', 'labour'])
 
@@ -32,8 +36,16 @@ export const discount = z.discriminatedUnion('kind', [
     name: line,
     basisPoints: basisPoints.gt(0).lte(10_000),
     of: discountOf.optional(),
+    /** Of the lines that stand for swaps of this room alone. */
+    roomId: key.optional(),
   }),
-  record({ kind: z.literal('amount'), name: line, pence: pricePence.gt(0), of: discountOf.optional() }),
+  record({
+    kind: z.literal('amount'),
+    name: line,
+    pence: pricePence.gt(0),
+    of: discountOf.optional(),
+    roomId: key.optional(),
+  }),
 ])
 export type Discount = z.infer<typeof discount>
 
@@ -54,6 +66,8 @@ export const pricing = record({
   rule: roundingRule.optional(),
   /** By the id of a line, by kind of part, or by section of the quote; the narrower goes before the wider. */
   lineCategories: z.record(key, taxCategory).readonly().optional(),
+  /** Of one part, by the key of its line in the parts list, which stays the same when others come and go; before all others. */
+  partCategories: z.record(line, taxCategory).readonly().optional(),
   discounts: list(discount, 20).optional(),
   markUps: list(categoryPrice, 30).optional(),
 })

@@ -21,6 +21,10 @@ export const takeOffLine = record({
   itemId: key.optional(),
   generic: z.boolean(),
   gap: z.string().optional(),
+  /** What the catalogue lacked, where a person filled the gap. */
+  filled: z.string().optional(),
+  /** What it was before a person changed it. */
+  was: record({ name: line, quantity: z.number() }).optional(),
   /** True for what the job needs once, however many swaps it has. */
   shared: z.boolean(),
   swapIds: list(key),

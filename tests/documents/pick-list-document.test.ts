@@ -118,6 +118,56 @@ describe('the pick list on paper', { timeout: 60_000 }, () => {
     expect(flat).toContain('Look for hidden pipes and cables before drilling.')
   })
 
+  it('has what the van has already before what is to be bought', async () => {
+    const fromVan = [
+      { itemId: 'plug', name: 'Wall plug 8 x 50 mm', quantity: 6, unit: 'each' as const },
+      { itemId: 'pipe', name: 'Copper pipe, 15 mm', quantity: 3, unit: 'm' as const },
+    ]
+    const flat = unbroken((await read(viewOf({ fromVan }))).text)
+    expect(flat).toContain('6 × Wall plug 8 × 50 mm')
+    expect(flat).toContain('Copper pipe, 15 mm, 3 m')
+    expect(flat.indexOf('From the van')).toBeGreaterThan(0)
+    expect(flat.indexOf('From the van')).toBeLessThan(flat.indexOf('To buy'))
+    expect(unbroken((await read(viewOf())).text)).not.toContain('From the van')
+  })
+
+  it('has each order’s carriage and what one supplier alone would cost, where the orders were split', async () => {
+    const [first] = pickList.suppliers
+    if (first === undefined) throw new Error('The test list has a supplier')
+    const suppliers = [
+      { ...first, goodsPence: 12_345, carriagePence: 650, shortOfFreePence: 1155 },
+      { ...first, supplierId: 'second', name: 'Sample Stores', goodsPence: 9000, carriagePence: 0 },
+    ]
+    const split = {
+      goodsPence: 21_345,
+      carriagePence: 650,
+      totalPence: 21_995,
+      proved: true,
+      says: 'The cheapest split there is.',
+      oneSupplier: [
+        {
+          supplierId: 'first',
+          name: 'Example Merchant',
+          goodsPence: 24_000,
+          carriagePence: 0,
+          totalPence: 24_000,
+        },
+        { supplierId: 'second', name: 'Sample Stores', cannot: 'Sample Stores does not offer pipe 15 x 2.' },
+      ],
+    }
+    const flat = unbroken((await read(viewOf({ suppliers, split }))).text)
+    expect(flat).toContain(
+      'Goods £123.45, carriage £6.50, together £129.95 before tax. £11.55 more in goods would come free of it.',
+    )
+    expect(flat).toContain('Goods £90.00, no carriage, together £90.00 before tax.')
+    expect(flat).toContain(
+      'All orders: goods £213.45, carriage £6.50, together £219.95 before tax. The cheapest split there is.',
+    )
+    expect(flat).toContain('All from Example Merchant: goods £240.00, no carriage, together £240.00.')
+    expect(flat).toContain('Not all from Sample Stores. Sample Stores does not offer pipe 15 × 2.')
+    expect(unbroken((await read(viewOf())).text)).not.toMatch(/What the orders come to|before tax/)
+  })
+
   it('prints when there is nothing to buy', async () => {
     const { text } = await read(
       viewOf({ suppliers: [], fromBox: [], tools: [], pipeCuts: [], missing: [], lifts: [] }),

@@ -13,6 +13,7 @@ export function checkJob(job: Job, catalogue: Known): Outcome<Job> {
     ...job.rooms.flatMap((room, at) => twice(room.walls, `rooms[${at}].walls`, 'wallId')),
     ...twice(job.swaps, 'swaps', 'swapId'),
     ...twice(job.options ?? [], 'options', 'optionId'),
+    ...twice(job.fills ?? [], 'fills', 'gapKey'),
     ...job.swaps.flatMap((swap, at) => [
       ...placeProblems(job, swap, at),
       ...emitterProblems(kinds, swap, at),

@@ -1,6 +1,7 @@
 import type { UseCase } from '../desk.ts'
 import { pickListDocument } from '../../documents/pick-list-document.ts'
 import { pickListView } from '../../documents/pick-list-view.ts'
+import { pickListHow } from '../buying/pick-list-how.ts'
 import { printPdf } from './print-pdf.ts'
 import { printable } from './printable.ts'
 import { workForPaper } from './work-for-paper.ts'
@@ -10,7 +11,10 @@ import { paperPath, writePaper } from './write-paper.ts'
 export const pickListPdf: UseCase<'pickList.pdf'> = async (input, desk) => {
   const worked = await workForPaper(input, desk)
   if (!worked.ok) return worked
-  const { job, pickList, quote, firm, reference, quotedOn, fileKey } = worked.value
+  const { job, quote, firm, reference, quotedOn, fileKey } = worked.value
+  const list = await pickListHow(worked.value, input)
+  if (!list.ok) return list
+  const pickList = list.value
   const where = { out: input.out, name: `pick-list-${fileKey}` }
   const place = paperPath(where, desk)
   if (!place.ok) return place

@@ -53,7 +53,7 @@ function gapProblem({ gapKey, says }: Gap): Problem {
     code: 'gap',
     message: says,
     path: 'job.waivers',
-    next: `Add it to the catalogue with a price, or let the gap stand with a reason: a waiver for ${gapKey}.`,
+    next: `Add it to the catalogue with a price, fill it by hand with a fill for ${gapKey}, or let it stand with a reason: a waiver for ${gapKey}.`,
   }
 }
 

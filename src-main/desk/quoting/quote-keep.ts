@@ -23,9 +23,11 @@ function usedOf(catalogue: Catalogue, { quote, emitters }: WorkedUp): Catalogue 
     ...Object.values(emitters).map((emitter) => emitter.itemId),
     ...quote.internal.purchases.map((purchase) => purchase.itemId),
   ])
+  const { favourites } = catalogue
   return {
     items: catalogue.items.filter((item) => used.has(item.itemId)),
     suppliers: catalogue.suppliers,
     prices: catalogue.prices.filter((price) => used.has(price.itemId)),
+    ...(favourites === undefined ? {} : { favourites: favourites.filter((itemId) => used.has(itemId)) }),
   }
 }

@@ -10,17 +10,19 @@ import type { SetOut } from '../../domain/set-out.ts'
 import type { TakeOff } from '../../domain/take-off.ts'
 import { buildPickList } from '../../engine/quote/pick-list.ts'
 import { buildQuote } from '../../engine/quote/build-quote.ts'
+import { overrideParts } from '../../engine/quote/override-parts.ts'
 import { jobFacts } from '../../engine/takeoff/job-facts.ts'
 import { shelfOf } from '../../engine/takeoff/shelf.ts'
 import type { Shelf } from '../../engine/takeoff/shelf.ts'
 import { takeOff } from '../../engine/takeoff/take-off.ts'
+import type { PricedTakeOff } from '../../engine/takeoff/take-off.ts'
 import { catalogueOf } from '../catalogue-of.ts'
 import type { Desk } from '../desk.ts'
 import { figuresInForce } from '../figures-in-force.ts'
 import { checkJob } from '../jobs/check-job.ts'
 import { withLaterFigures } from './kept-figures.ts'
 import { placeSwaps } from './place-swaps.ts'
-import type { PlacedSwap } from '../../engine/takeoff/job-facts.ts'
+import type { JobFacts, PlacedSwap } from '../../engine/takeoff/job-facts.ts'
 
 /** A job with everything that was worked out for it, for papers and lists. */
 export type WorkedUp = {
@@ -36,6 +38,11 @@ export type WorkedUp = {
   readonly catalogue: Catalogue
   readonly figures: Figures
   readonly quotedOn: string
+  /** What the lists were worked out from, so that a pick list can be made another way. */
+  readonly ground: Pick<Prepared, 'placed' | 'shelf'> & {
+    readonly facts: JobFacts
+    readonly parts: PricedTakeOff
+  }
 }
 
 /** What every answer about a job starts from: checked, with its figures, its catalogue and its swaps set out. */
@@ -58,11 +65,14 @@ export async function prepare(job: Job, desk: Desk): Promise<Outcome<Prepared>> 
 
 type Given = Pick<Prepared, 'job' | 'quotedOn' | 'figures' | 'catalogue'>
 
-function prepareFrom(from: Given): Outcome<Prepared> {
+/** The same from figures and a catalogue that are there already. */
+export function prepareFrom(from: Given): Outcome<Prepared> {
   const checked = checkJob(from.job, from.catalogue)
   if (!checked.ok) return checked
   const placed = placeSwaps(from.job, from.catalogue, from.figures)
-  return placed.ok ? accept({ ...from, shelf: shelfOf(from.catalogue), placed: placed.value }) : placed
+  return placed.ok
+    ? accept({ ...from, shelf: shelfOf(from.catalogue, from.job.fills), placed: placed.value })
+    : placed
 }
 
 /** The whole of it: parts, labour, money and set-out of one job. */
@@ -77,7 +87,9 @@ function workFrom(
   firm: Firm | null,
 ): Outcome<WorkedUp> {
   const facts = jobFacts(job, placed, figures)
-  const parts = takeOff(facts, shelf, figures)
+  const listed = overrideParts(takeOff(facts, shelf, figures), job.overrides ?? [], { shelf, figures })
+  if (!listed.ok) return listed
+  const parts = listed.value
   const quote = buildQuote({ job, placed, facts, parts, figures })
   if (!quote.ok) return quote
   return accept({
@@ -91,6 +103,7 @@ function workFrom(
     catalogue,
     figures,
     quotedOn,
+    ground: { placed, shelf, facts, parts },
   })
 }
 

@@ -20,6 +20,9 @@ const toThePenny: Readonly<Record<HowRounded['rule'], string>> = {
 /** How the tax was rounded, so that a reader with a calculator comes to the same penny. */
 function roundingNote(totals: Totals): string {
   const { rounding, rule } = howRounded(totals)
+  if (rounding === 'lineTenths') {
+    return `VAT is worked out on each line and rounded down to a tenth of a penny; the VAT of the lines at each rate is then added up and rounded ${toThePenny[rule]}.`
+  }
   return rounding === 'line'
     ? `VAT is worked out on each line and rounded ${toThePenny[rule]}; the VAT of the lines is then added up.`
     : `VAT is worked out once on the sum at each rate and rounded ${toThePenny[rule]}.`

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { z } from 'zod'
-import { heatLoad, uvalueLayers } from '../../../src-main/contract/heat.ts'
+import { heatLoad, uvalueLayers } from '../../../src-main/contract/heating/heat.ts'
 import { requests } from '../../../src-main/contract/requests.ts'
 import { fieldInWords, problemsIn } from '../../../src-main/contract/sentences.ts'
 

@@ -95,6 +95,55 @@ describe('emitter.choose', () => {
   })
 })
 
+describe('emitter.choose among many', () => {
+  it('tells as many one by one as are wanted, the nearest first, and counts all', async () => {
+    const all = await forSwap({ mostTold: 10_000 })
+    const few = await forSwap({ mostTold: 5 })
+    expect(few.refused).toEqual(all.refused.slice(0, 5))
+    expect(few.dearer).toEqual(all.dearer.slice(0, 5))
+    expect(few.counted).toEqual(all.counted)
+    expect([all.counted.refused, all.counted.dearer]).toEqual([all.refused.length, all.dearer.length])
+    expect((await forSwap({ mostTold: 0 })).refused).toEqual([])
+  })
+  it('stands those first that have the fewest reasons against them, and of those the warmest', async () => {
+    const { refused: turnedDown, dearer } = await forSwap({ mostTold: 10_000 })
+    const sorted = turnedDown.toSorted((a, b) => a.reasons.length - b.reasons.length || b.givesW - a.givesW)
+    expect(turnedDown.map(({ reasons, givesW }) => [reasons.length, givesW])).toEqual(
+      sorted.map(({ reasons, givesW }) => [reasons.length, givesW]),
+    )
+    const pence = dearer.map(({ leastPence }) => leastPence)
+    expect(pence).toEqual(pence.toSorted((a, b) => a - b))
+  })
+  it('counts by kind what each reason is about', async () => {
+    const { refused: turnedDown, counted } = await forSwap({ mostTold: 10_000, want: { finish: 'chrome' } })
+    for (const kind of ['heat', 'wall', 'obstacle', 'wanted', 'price', 'listing'] as const) {
+      const having = turnedDown.filter(({ reasons }) => reasons.some(({ about }) => about === kind))
+      expect([kind, counted[kind]]).toEqual([kind, having.length])
+    }
+  })
+  it('tells about the one that is asked about, wherever it stands', async () => {
+    const { ranked, dearer, refused: turnedDown } = await forSwap({ most: 2, mostTold: 10_000 })
+    const standing = async (itemId = '') => (await forSwap({ most: 2, mostTold: 0, about: itemId })).asked
+    expect(await standing(ranked[1]?.itemId)).toMatchObject({ stands: 'ranked', reasons: [] })
+    expect(await standing(dearer[0]?.itemId)).toMatchObject({ stands: 'dearer', reasons: [] })
+    const last = turnedDown.at(-1)
+    expect(await standing(last?.itemId)).toEqual({ ...last, stands: 'refused' })
+    expect((await forSwap({ most: 2 })).asked).toBeUndefined()
+    const unknown = await choose({ job, roomId, wallId, swapId, about: 'no-such-emitter' })
+    expect(refused(unknown)).toMatchObject({ code: 'not-found', path: 'about' })
+  })
+  it('looks only at those that a search finds', async () => {
+    const { looked, ranked, dearer, refused: turnedDown } = await forSwap({ text: 'towel rail chrome' })
+    const all = await forSwap()
+    const names = [...ranked, ...dearer, ...turnedDown].map(({ name }) => name.toLowerCase())
+    expect(names).toHaveLength(looked)
+    expect(names.length).toBeGreaterThan(0)
+    expect(looked).toBeLessThan(all.looked)
+    expect(names.filter((name) => !name.includes('rail') || !name.includes('chrome'))).toEqual([])
+    expect((await forSwap({ text: 'zzzz' })).looked).toBe(0)
+  })
+})
+
 describe('emitter.choose refuses', () => {
   it('a room, a wall and a swap that are not there', async () => {
     const inJob = { job, roomId, wallId }
