@@ -49,19 +49,28 @@ async function through<T>(name: string, input: unknown): Promise<Outcome<T>> {
   }
 }
 
-/** A browser lets a body up to this size go out after its page has closed. */
+/** A browser lets bodies up to this size go out after their page has closed: all that are under way together. */
 const keptAliveBytes = 60_000
+let underWayBytes = 0
 
 async function post(name: string, input: unknown): Promise<unknown> {
   const body = JSON.stringify(input)
-  const response = await fetch(`/call/${name}`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body,
-    credentials: 'same-origin',
-    keepalive: new Blob([body]).size < keptAliveBytes,
-  })
-  return response.json()
+  const { size } = new Blob([body])
+  const keepalive = underWayBytes + size < keptAliveBytes
+  const counted = keepalive ? size : 0
+  underWayBytes += counted
+  try {
+    const response = await fetch(`/call/${name}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body,
+      credentials: 'same-origin',
+      keepalive,
+    })
+    return await response.json()
+  } finally {
+    underWayBytes -= counted
+  }
 }
 
 /** What was wrong, whatever was thrown. */
@@ -69,4 +78,9 @@ export function problemsOf(error: unknown): readonly Problem[] {
   if (error instanceof Refusal) return error.problems
   if (error === null || error === undefined) return []
   return [{ code: 'internal', message: 'Something in the window went wrong.', next: 'Open the page again.' }]
+}
+
+/** The same without the names of fields, for a page on which there is no such field to go to. */
+export function sentencesOf(error: unknown): readonly Problem[] {
+  return problemsOf(error).map(({ path: _path, ...problem }) => problem)
 }

@@ -1,0 +1,52 @@
+import { Button, NativeSelect } from '@mantine/core'
+import { useState } from 'react'
+import { useLocation } from 'wouter'
+import type { Item } from '../../../src-main/domain/item.ts'
+import { Card, Stack } from '../../parts/card.tsx'
+import { ItemForm } from './item-form.tsx'
+import { kindChoices } from './item-fields.ts'
+import type { Kind } from './item-fields.ts'
+import { useItem } from './use-item.ts'
+
+/** A fitting or fixing of the firm's own. An emitter is begun from the one that is most like it, brackets and all. */
+export function NewItem({ close }: { readonly close: () => void }) {
+  const [kind, setKind] = useState<Kind>('valve')
+  const [itemId] = useState(() => `own-${Date.now()}`)
+  const { save } = useItem()
+  const [, navigate] = useLocation()
+  const start = { itemId, kind, name: '', generic: false, spec: {} } as unknown as Item
+  return (
+    <Card
+      title="A new item"
+      says="Only what the kind needs is asked for."
+      aside={
+        <Button variant="default" onClick={close}>
+          Close
+        </Button>
+      }
+    >
+      <Stack>
+        <NativeSelect
+          label="Kind"
+          value={kind}
+          data={[...kindChoices]}
+          onChange={({ currentTarget }) => setKind(currentTarget.value as Kind)}
+        />
+        {kind === 'emitter' ? (
+          <p>
+            Find the radiator or rail that is most like it, copy it as one of your own, and change the figures
+            of the copy: its brackets and tappings come along.
+          </p>
+        ) : (
+          <ItemForm
+            key={kind}
+            start={start}
+            save={save}
+            button="Add it to the catalogue"
+            onSaved={(item) => navigate(`/catalogue/${item.itemId}`)}
+          />
+        )}
+      </Stack>
+    </Card>
+  )
+}

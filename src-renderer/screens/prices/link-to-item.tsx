@@ -1,0 +1,80 @@
+import { Button, TextInput } from '@mantine/core'
+import { useState } from 'react'
+import { useAsk } from '../../bridge/use-ask.ts'
+import { Row } from '../../parts/card.tsx'
+import styles from './prices.module.css'
+import type { PriceRow } from './use-price-rows.ts'
+
+type Link = {
+  readonly row: PriceRow
+  readonly relink: (itemId: string | null) => void
+  readonly busy: boolean
+}
+
+/** Which item of the catalogue a supplier's row is: shown, changed or taken off. */
+export function LinkToItem({ row, relink, busy }: Link) {
+  const [choosing, setChoosing] = useState(false)
+  if (row.itemId !== undefined && !choosing) {
+    return (
+      <div>
+        <p>
+          In the catalogue it is <strong>{row.itemName ?? row.itemId}</strong>.
+        </p>
+        <Row>
+          <Button variant="default" onClick={() => setChoosing(true)}>
+            It is another item
+          </Button>
+          <Button variant="default" loading={busy} onClick={() => relink(null)}>
+            It is none of them
+          </Button>
+        </Row>
+      </div>
+    )
+  }
+  return (
+    <ChooseItem
+      start={row.name}
+      busy={busy}
+      choose={(itemId) => {
+        setChoosing(false)
+        relink(itemId)
+      }}
+    />
+  )
+}
+
+type Choose = { readonly start: string; readonly busy: boolean; readonly choose: (itemId: string) => void }
+
+function ChooseItem({ start, busy, choose }: Choose) {
+  const [text, setText] = useState(start)
+  const found = useAsk('catalogue.search', { text, most: 8 }, { keepOld: true })
+  const items = found.data?.items ?? []
+  return (
+    <div>
+      <TextInput
+        type="search"
+        label="Which item of the catalogue is it?"
+        value={text}
+        onChange={({ currentTarget }) => setText(currentTarget.value)}
+      />
+      <ul className={styles.choices} aria-label="Items of the catalogue">
+        {items.map(({ item }) => (
+          <li key={item.itemId}>
+            <span>{item.name}</span>
+            <Button
+              variant="default"
+              loading={busy}
+              onClick={() => choose(item.itemId)}
+              aria-label={`It is ${item.name}`}
+            >
+              It is this
+            </Button>
+          </li>
+        ))}
+      </ul>
+      {found.data !== undefined && items.length === 0 ? (
+        <p>No item has these words. Use fewer of them.</p>
+      ) : null}
+    </div>
+  )
+}
