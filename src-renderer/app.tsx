@@ -1,21 +1,34 @@
-import { useMantineColorScheme, useComputedColorScheme } from '@mantine/core'
-import { Link, Route, Switch, useLocation, useParams, useRoute } from 'wouter'
+import { Link, Route, Switch, useLocation, useParams } from 'wouter'
 import styles from './app.module.css'
+import { CommandDialog } from './frame/commands/command-dialog.tsx'
+import { OfferedContext, useOffers } from './frame/commands/offered.ts'
+import { words } from './frame/frame.words.ts'
 import { JobFrame } from './frame/job-frame.tsx'
+import { useFrameKeys } from './frame/keys.ts'
+import { LooksDialog } from './frame/looks-dialog.tsx'
+import { useLooks } from './frame/looks.ts'
+import { TopBar } from './frame/top-bar.tsx'
+import { useTopDialog } from './frame/use-top-dialog.ts'
 import { ErrorBoundary } from './parts/error-boundary.tsx'
 import { Nothing } from './parts/notice.tsx'
+import { CatalogueScreen } from './screens/catalogue/catalogue.tsx'
 import { FirmScreen } from './screens/firm/firm.tsx'
+import { StartScreen } from './screens/firm/start.tsx'
+import { HouseScreen } from './screens/house/house.tsx'
 import { JobScreen } from './screens/job/job.tsx'
 import { JobsScreen } from './screens/jobs/jobs.tsx'
 import { PapersScreen } from './screens/papers/papers.tsx'
 import { PriceScreen } from './screens/price/price.tsx'
+import { PricesScreen } from './screens/prices/prices.tsx'
 
-/** The whole window: the bar on top and the screen that the address names. */
+/** The whole window: the bar on top, the screen that the address names, and what opens from anywhere. */
 export function App() {
-  const [path] = useLocation()
-  const here = path.split('/').slice(0, 3).join('/')
+  const offered = useOffers()
+  const looks = useLooks()
+  const { open, show, close } = useTopDialog()
+  useFrameKeys(show)
   return (
-    <>
+    <OfferedContext value={offered}>
       <a
         className={styles.skip}
         href="#main"
@@ -24,28 +37,57 @@ export function App() {
           document.getElementById('main')?.focus()
         }}
       >
-        To the page itself
+        {words.skip}
       </a>
-      <TopBar />
+      <TopBar onFind={() => show('find')} onScreen={() => show('keys')} />
       <main id="main" tabIndex={-1} className={styles.page}>
-        <ErrorBoundary key={here}>
-          <Switch>
-            <Route path="/" component={JobsScreen} />
-            <Route path="/firm/:jobId?">
-              <FirmScreen />
-            </Route>
-            <Route path="/job/:jobId/:tab?/:part?/:id?">
-              <JobRoute />
-            </Route>
-            <Route>
-              <Nothing title="There is no such page">
-                <Link href="/">All jobs</Link>
-              </Nothing>
-            </Route>
-          </Switch>
-        </ErrorBoundary>
+        <Screens />
       </main>
-    </>
+      <CommandDialog
+        opened={open === 'find'}
+        onClose={close}
+        offered={offered}
+        showLooks={() => show('keys')}
+      />
+      <LooksDialog opened={open === 'keys'} onClose={close} looks={looks} />
+    </OfferedContext>
+  )
+}
+
+function Screens() {
+  const [path] = useLocation()
+  const here = path === '/new-job' ? '/' : path.split('/').slice(0, 3).join('/')
+  return (
+    <ErrorBoundary key={here}>
+      <Switch>
+        <Route path="/">
+          <JobsScreen naming={false} />
+        </Route>
+        <Route path="/new-job">
+          <JobsScreen naming />
+        </Route>
+        <Route path="/start">
+          <StartScreen />
+        </Route>
+        <Route path="/firm/:jobId?">
+          <FirmScreen />
+        </Route>
+        <Route path="/catalogue/:itemId?">
+          <CatalogueScreen />
+        </Route>
+        <Route path="/prices/:part?">
+          <PricesScreen />
+        </Route>
+        <Route path="/job/:jobId/:tab?/:part?/:id?">
+          <JobRoute />
+        </Route>
+        <Route>
+          <Nothing title={words.noPage}>
+            <Link href="/">{words.allJobs}</Link>
+          </Nothing>
+        </Route>
+      </Switch>
+    </ErrorBoundary>
   )
 }
 
@@ -59,53 +101,8 @@ function JobRoute() {
 }
 
 function JobTab({ tab }: { readonly tab: string | undefined }) {
+  if (tab === 'house') return <HouseScreen />
   if (tab === 'price') return <PriceScreen />
   if (tab === 'papers') return <PapersScreen />
   return <JobScreen />
-}
-
-function TopBar() {
-  const [atJobs] = useRoute('/')
-  const [atFirm] = useRoute('/firm/:jobId?')
-  return (
-    <header className={styles.bar}>
-      <div className={styles.barInner}>
-        <Link href="/" className={styles.name}>
-          <Emblem />
-          Tailpiece
-        </Link>
-        <nav className={styles.links} aria-label="Tailpiece">
-          <Link href="/" className={styles.link} {...(atJobs ? { 'aria-current': 'page' } : {})}>
-            Jobs
-          </Link>
-          <Link href="/firm" className={styles.link} {...(atFirm ? { 'aria-current': 'page' } : {})}>
-            Your firm
-          </Link>
-          <SchemeSwitch />
-        </nav>
-      </div>
-    </header>
-  )
-}
-
-function SchemeSwitch() {
-  const { setColorScheme } = useMantineColorScheme()
-  const other = useComputedColorScheme('light') === 'light' ? 'dark' : 'light'
-  return (
-    <button type="button" className={styles.link} onClick={() => setColorScheme(other)}>
-      {other === 'dark' ? 'Dark screen' : 'Light screen'}
-    </button>
-  )
-}
-
-/** A tail with its nut, seen from the side. */
-function Emblem() {
-  return (
-    <svg width="30" height="24" viewBox="0 0 30 24" aria-hidden>
-      <path d="M2 7h9v10H2z" fill="none" stroke="#e3a674" strokeWidth="2" />
-      <path d="M11 3h8v18h-8z" fill="#d2874e" />
-      <path d="M14 3v18M17 3v18" stroke="#55290d" strokeWidth="1.2" />
-      <path d="M19 8h9v8h-9z" fill="none" stroke="#e3a674" strokeWidth="2" />
-    </svg>
-  )
 }

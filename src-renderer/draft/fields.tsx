@@ -2,7 +2,7 @@ import { Checkbox, NativeSelect, Textarea, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import type { Choice } from '../parts/words.ts'
 import { valueAt } from './path.ts'
-import { penceText, typedNumber, typedPence } from './typed-number.ts'
+import { penceText, percentText, typedNumber, typedPence, typedPercent } from './typed-number.ts'
 import { useOpenJob, useProblemsAt } from './use-draft.ts'
 
 type Field = {
@@ -56,6 +56,11 @@ export function DraftNumber(props: Field) {
 /** Money, typed in pounds and kept in pence. */
 export function DraftMoney(props: Field) {
   return <TypedBox {...props} read={typedPence} show={penceText} />
+}
+
+/** A share, typed in percent and kept in hundredths of a percent. */
+export function DraftPercent(props: Field) {
+  return <TypedBox {...props} read={typedPercent} show={percentText} />
 }
 
 type Typed = {

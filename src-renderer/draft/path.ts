@@ -1,11 +1,10 @@
 type Step = string | number
 
-/** `rooms[2].walls[0].widthMm` as its steps. */
+/** `rooms[2].walls[0].widthMm` as its steps; a name with dots in it stands in quotation marks: `figures["a.b"]`. */
 export function stepsOf(path: string): readonly Step[] {
-  return path
-    .split(/[.[\]]+/)
-    .filter((step) => step !== '')
-    .map((step) => (/^\d+$/.test(step) ? Number(step) : step))
+  return [...path.matchAll(/"([^"]*)"|[^.[\]"]+/g)].map(([step, quoted]) =>
+    quoted !== undefined ? quoted : /^\d+$/.test(step) ? Number(step) : step,
+  )
 }
 
 /** What lies at a path, or undefined. */

@@ -28,3 +28,16 @@ export function penceText(value: unknown): string {
   const digits = String(Math.abs(value)).padStart(3, '0')
   return `${value < 0 ? '-' : ''}${digits.slice(0, -2)}.${digits.slice(-2)}`
 }
+
+/** Percent as hundredths of a percent, by digits alone: 12.5 is 1250; what is no share stays as it was typed. */
+export function typedPercent(text: string): number | string | undefined {
+  const bare = text.trim().replace(/\s*%$/, '').replace(',', '.')
+  if (bare === '') return undefined
+  const parts = /^(\d+)(?:\.(\d{1,2}))?$/.exec(bare)
+  return parts === null ? text.trim() : Number(`${parts[1]}${(parts[2] ?? '').padEnd(2, '0')}`)
+}
+
+/** Hundredths of a percent as they stand in a box: 1250 is 12.5. */
+export function percentText(value: unknown): string {
+  return typeof value === 'number' ? String(value / 100) : typeof value === 'string' ? value : ''
+}

@@ -21,6 +21,8 @@ export type OpenJob = {
   readonly canRedo: boolean
   readonly problems: readonly Problem[]
   readonly quote: Quote | null
+  /** The last quote that there was, where what has been typed since is refused or is still being worked out. */
+  readonly standing: Quote | null
   readonly quoting: boolean
   readonly today: string
 }

@@ -1,4 +1,4 @@
-import { Button } from '@mantine/core'
+import { Button, NativeSelect } from '@mantine/core'
 import { useDocumentTitle } from '@mantine/hooks'
 import type { ReactNode } from 'react'
 import { Link } from 'wouter'
@@ -9,8 +9,11 @@ import { OpenJobContext } from '../draft/use-draft.ts'
 import type { OpenJob, Saved } from '../draft/use-draft.ts'
 import { useGoToField } from '../draft/go-to-field.ts'
 import { clockTime } from '../parts/figures-in-words.ts'
+import { stages } from '../parts/stages.ts'
 import { ProblemList, Waiting } from '../parts/notice.tsx'
+import { useJobCommands } from './commands/job-commands.ts'
 import styles from './frame.module.css'
+import { words } from './frame.words.ts'
 import { useJobDraft } from './use-job-draft.ts'
 
 type Frame = { readonly jobId: string; readonly tab: string; readonly children: ReactNode }
@@ -22,14 +25,14 @@ export function JobFrame({ jobId, tab, children }: Frame) {
   const problems = problemsOf(read.error ?? about.error)
   if (problems.length > 0) {
     return (
-      <ProblemList title="This job can't be opened" problems={problems}>
+      <ProblemList title={words.job.cannotOpen} problems={problems}>
         <p>
-          <Link href="/">All jobs</Link>
+          <Link href="/">{words.allJobs}</Link>
         </p>
       </ProblemList>
     )
   }
-  if (read.data === undefined || about.data === undefined) return <Waiting what="Opening the job" />
+  if (read.data === undefined || about.data === undefined) return <Waiting what={words.job.opening} />
   return (
     <LoadedJob loaded={read.data.job} today={about.data.today} tab={tab}>
       {children}
@@ -47,6 +50,7 @@ type Loaded = {
 function LoadedJob({ loaded, today, tab, children }: Loaded) {
   const open = useJobDraft(loaded, today)
   useDocumentTitle(`${open.job.title}: Tailpiece`)
+  useJobCommands(open)
   return (
     <OpenJobContext value={open}>
       <JobHead open={open} />
@@ -65,17 +69,27 @@ function JobHead({ open }: { readonly open: OpenJob }) {
   return (
     <div className={styles.head}>
       <div>
-        <h1>{job.title === '' ? 'A job without a title' : job.title}</h1>
+        <h1>{job.title === '' ? words.job.untitled : job.title}</h1>
         <p className={styles.under}>
           {[job.customer.name, ...job.site.addressLines.slice(0, 2)].filter((part) => part !== '').join(', ')}
         </p>
       </div>
       <div className={styles.tools}>
+        <NativeSelect
+          className={styles.stage ?? ''}
+          aria-label={words.job.stage}
+          value={job.stage ?? 'surveying'}
+          data={stages.map(({ value, label }) => ({ value, label }))}
+          onChange={({ currentTarget }) => {
+            change({ kind: 'set', path: 'stage', value: currentTarget.value })
+            change({ kind: 'settle' })
+          }}
+        />
         <Button variant="default" disabled={!canUndo} onClick={() => change({ kind: 'undo' })}>
-          Undo
+          {words.job.undo}
         </Button>
         <Button variant="default" disabled={!canRedo} onClick={() => change({ kind: 'redo' })}>
-          Redo
+          {words.job.redo}
         </Button>
       </div>
     </div>
@@ -91,23 +105,25 @@ function SavedWords({ saved }: { readonly saved: Saved }) {
 }
 
 function savedInWords(saved: Saved): string {
-  if (saved.kind === 'waiting') return 'Saving …'
-  if (saved.kind === 'saved') return saved.at === null ? 'Saved' : `Saved at ${clockTime(saved.at)}`
+  if (saved.kind === 'waiting') return words.job.saving
+  if (saved.kind === 'saved')
+    return saved.at === null ? words.job.saved : words.job.savedAt(clockTime(saved.at))
   const [first] = saved.problems
   return saved.problems.length > 1 || first === undefined
-    ? `Not saved: ${saved.problems.length} things to put right`
-    : `Not saved: ${first.message}`
+    ? words.job.thingsWrong(saved.problems.length)
+    : words.job.notSaved(first.message)
 }
 
 const tabs = [
-  { tab: 'survey', label: 'Survey' },
-  { tab: 'price', label: 'Parts and price' },
-  { tab: 'papers', label: 'Papers' },
+  { tab: 'survey', label: words.job.survey },
+  { tab: 'house', label: words.job.house },
+  { tab: 'price', label: words.job.price },
+  { tab: 'papers', label: words.job.papers },
 ] as const
 
 function Tabs({ jobId, tab }: { readonly jobId: string; readonly tab: string }) {
   return (
-    <nav className={styles.tabs} aria-label="This job">
+    <nav className={styles.tabs} aria-label={words.job.tabs}>
       {tabs.map((one) => (
         <Link
           key={one.tab}
@@ -129,11 +145,7 @@ function JobProblems({ open }: { readonly open: OpenJob }) {
   return (
     <div className={styles.problems}>
       <ProblemList
-        title={
-          refused
-            ? 'Not saved until this is put right'
-            : 'Saved, but it cannot be priced until this is put right'
-        }
+        title={refused ? words.job.refused : words.job.unpriced}
         problems={open.problems}
         goTo={goTo}
       />

@@ -21,6 +21,7 @@ export function useAutosave(now: Job, settled: Job): Saved {
         const { savedAt } = await call('job.save', { job })
         queries.setQueryData(askKey('job.read', { jobId: job.jobId }), { job })
         void queries.invalidateQueries({ queryKey: ['job.list'] })
+        void queries.invalidateQueries({ queryKey: askKey('job.summary', { jobId: job.jobId }) })
         if (handled.current === job) setSaved({ kind: 'saved', at: savedAt })
       } catch (error) {
         if (handled.current === job) setSaved({ kind: 'refused', problems: problemsOf(error) })

@@ -1,19 +1,20 @@
-import { useDebouncedValue, useHotkeys } from '@mantine/hooks'
-import { useMemo, useReducer } from 'react'
+import { useHotkeys } from '@mantine/hooks'
+import { useEffect, useMemo, useReducer, useState } from 'react'
 import { problemsOf } from '../bridge/call.ts'
-import { useAsk } from '../bridge/use-ask.ts'
 import { changeDraft, startDraft } from '../draft/draft.ts'
+import type { Draft } from '../draft/draft.ts'
 import type { OpenJob } from '../draft/use-draft.ts'
 import type { Job } from '../../src-main/domain/job.ts'
 import type { Problem } from '../../src-main/domain/outcome.ts'
 import { useAutosave } from './use-autosave.ts'
+import { useLiveQuote } from './use-live-quote.ts'
 
 const settleMs = 600
 
 /** An open job: its draft, its autosave, and what the desk says of it. */
 export function useJobDraft(loaded: Job, today: string): OpenJob {
   const [draft, change] = useReducer(changeDraft, loaded, startDraft)
-  const [settled] = useDebouncedValue(draft.now, settleMs)
+  const settled = useSettled(draft)
   const saved = useAutosave(draft.now, settled)
   useHotkeys(
     [
@@ -23,9 +24,9 @@ export function useJobDraft(loaded: Job, today: string): OpenJob {
     ],
     [],
   )
-  const asked = useAsk('quote.build', { job: settled }, { keepOld: true })
+  const live = useLiveQuote(draft.now, settled, today)
   const refusals = saved.kind === 'refused' ? saved.problems : none
-  const problems = useMemo(() => each([...refusals, ...problemsOf(asked.error)]), [refusals, asked.error])
+  const problems = useMemo(() => each([...refusals, ...problemsOf(live.error)]), [refusals, live.error])
   return {
     job: draft.now,
     settled,
@@ -34,10 +35,25 @@ export function useJobDraft(loaded: Job, today: string): OpenJob {
     canUndo: draft.past.length > 0,
     canRedo: draft.future.length > 0,
     problems,
-    quote: asked.error === null ? (asked.data ?? null) : null,
-    quoting: asked.isFetching || settled !== draft.now,
+    quote: live.quote,
+    standing: live.standing,
+    quoting: live.quoting,
     today,
   }
+}
+
+/** The job once typing has stopped for a moment; at once where nothing is being typed. */
+function useSettled({ now, typing }: Draft): Job {
+  const [settled, setSettled] = useState(now)
+  useEffect(() => {
+    if (typing === null) {
+      setSettled(now)
+      return undefined
+    }
+    const later = setTimeout(() => setSettled(now), settleMs)
+    return () => clearTimeout(later)
+  }, [now, typing])
+  return settled
 }
 
 const none: readonly Problem[] = []

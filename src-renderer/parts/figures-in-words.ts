@@ -68,3 +68,22 @@ export function dayAndTime(moment: string): string {
   )
   return `${day}, ${clockTime(moment)}`
 }
+
+/** A calendar day as it is read: 2026-01-05 as 5 Jan 2026. */
+export function dayInWords(day: string): string {
+  return new Intl.DateTimeFormat('en-GB', {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T00:00:00Z`))
+}
+
+/** A quantity with its unit as it stands on a list: 2, 0.16 m, 2 litres, 3 h 5 min. */
+export function howMuchOf(quantity: number, unit: string): string {
+  if (unit === 'each') return plain(quantity)
+  if (unit === 'sum') return ''
+  if (unit === 'min') return hoursAndMinutes(quantity)
+  if (unit === 'm2') return `${plain(quantity)} m²`
+  return `${plain(quantity)} ${unit === 'L' ? 'litres' : unit}`
+}

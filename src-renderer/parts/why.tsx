@@ -5,23 +5,31 @@ import styles from './why.module.css'
 
 const openLevels = 2
 
+/** The way from a number that was given to the field of the survey where it stands; null where it has none. */
+export type Leads = {
+  readonly placeOf: (leaf: Derivation) => string | null
+  readonly goTo: (path: string) => void
+}
+type Led = { readonly leads?: Leads | undefined }
+
 /** A figure's reasons, as a list inside lists down to the numbers that were given. */
-export function WhyTree({ why }: { readonly why: Derivation }) {
+export function WhyTree({ why, leads }: { readonly why: Derivation } & Led) {
   return (
     <div className={styles.tree}>
       <ul>
-        <Reason why={why} level={0} />
+        <Reason why={why} level={0} leads={leads} />
       </ul>
     </div>
   )
 }
 
-function Reason({ why, level }: { readonly why: Derivation; readonly level: number }) {
+function Reason({ why, level, leads }: { readonly why: Derivation; readonly level: number } & Led) {
   if (why.from.length === 0) {
     return (
       <li>
         <span className={styles.leaf}>
           <Sentence why={why} />
+          {leads === undefined ? null : <WayToField leaf={why} leads={leads} />}
         </span>
       </li>
     )
@@ -34,11 +42,26 @@ function Reason({ why, level }: { readonly why: Derivation; readonly level: numb
         </summary>
         <ul>
           {why.from.map((part, at) => (
-            <Reason key={at} why={part} level={level + 1} />
+            <Reason key={at} why={part} level={level + 1} leads={leads} />
           ))}
         </ul>
       </details>
     </li>
+  )
+}
+
+function WayToField({ leaf, leads }: { readonly leaf: Derivation; readonly leads: Leads }) {
+  const path = leads.placeOf(leaf)
+  if (path === null) return null
+  return (
+    <button
+      type="button"
+      className={styles.way}
+      aria-label={`Go to the survey: ${leaf.says}`}
+      onClick={() => leads.goTo(path)}
+    >
+      Go to the survey
+    </button>
   )
 }
 
@@ -82,14 +105,14 @@ export function WhyButton({ open, flip, regionId, of }: Toggle) {
 }
 
 /** A button with its reasons under it. */
-export function Why({ of, why }: { readonly of: string; readonly why: Derivation }) {
+export function Why({ of, why, leads }: { readonly of: string; readonly why: Derivation } & Led) {
   const toggle = useWhy(of)
   return (
     <>
       <WhyButton {...toggle} />
       {toggle.open ? (
         <div id={toggle.regionId}>
-          <WhyTree why={why} />
+          <WhyTree why={why} leads={leads} />
         </div>
       ) : null}
     </>

@@ -43,6 +43,7 @@ export async function addBedroom(page: Page): Promise<void> {
   await fill(page, 'Name of the room', 'Back bedroom')
   await fill(page, 'Length (m)', '4')
   await fill(page, 'Width (m)', '3')
+  await page.getByLabel('Age of the house', { exact: true }).selectOption('1930 to 1949')
   await press(page, 'Add the room')
   await page.getByRole('heading', { name: 'The room', exact: true }).waitFor()
   await press(page, 'Add something in the way')

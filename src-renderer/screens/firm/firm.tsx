@@ -1,4 +1,4 @@
-import { Button, Textarea, TextInput } from '@mantine/core'
+import { Button } from '@mantine/core'
 import { useDocumentTitle } from '@mantine/hooks'
 import { useState } from 'react'
 import type { FormEvent } from 'react'
@@ -7,24 +7,29 @@ import type { Firm } from '../../../src-main/domain/firm.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import { Notice, ProblemList, Waiting } from '../../parts/notice.tsx'
+import { FiguresCard } from './figures-card.tsx'
+import { FirmBox, UnitBoxes } from './firm-boxes.tsx'
+import type { Boxes } from './firm-boxes.tsx'
 import styles from './firm.module.css'
-import { fieldPaths, textOf, useFirm } from './use-firm.ts'
-import type { FirmField, FirmText } from './use-firm.ts'
+import { words } from './firm.words.ts'
+import { LogoBox } from './logo-box.tsx'
+import { textOf, useFirm } from './use-firm.ts'
+import type { FirmText } from './use-firm.ts'
 
-/** Who the quotes are from. */
+/** Who the quotes are from, and the firm's own figures. */
 export function FirmScreen() {
   const { asked, save } = useFirm()
-  useDocumentTitle('Your firm: Tailpiece')
+  useDocumentTitle(words.documentTitle)
   return (
     <div className={styles.page}>
       <Stack>
         <div>
-          <h1>Your firm</h1>
-          <p className={styles.under}>
-            It stands at the head of every quote. It stays in your own data file.
-          </p>
+          <h1>{words.title}</h1>
+          <p className={styles.under}>{words.says}</p>
+          <Link href="/start">{words.steps}</Link>
         </div>
         <Body asked={asked} save={save} />
+        <FiguresCard />
       </Stack>
     </div>
   )
@@ -33,12 +38,12 @@ export function FirmScreen() {
 type Both = ReturnType<typeof useFirm>
 
 function Body({ asked, save }: Both) {
-  if (asked.isPending) return <Waiting what="Looking for your firm’s details" />
+  if (asked.isPending) return <Waiting what={words.looking} />
   if (asked.error !== null) {
     return (
-      <ProblemList title="The firm’s details can't be shown" problems={problemsOf(asked.error)}>
+      <ProblemList title={words.cannotShow} problems={problemsOf(asked.error)}>
         <Button mt="md" onClick={() => void asked.refetch()}>
-          Try again
+          {words.tryAgain}
         </Button>
       </ProblemList>
     )
@@ -51,20 +56,29 @@ function FirmForm({ old, save }: { readonly old: Firm | null; readonly save: Bot
   const problems = problemsOf(save.error)
   const submit = (event: FormEvent) => {
     event.preventDefault()
-    save.mutate({ text, old })
+    save.mutate(text)
   }
-  const set = (field: FirmField, typed: string) => {
+  const set = (changes: Partial<FirmText>) => {
     if (!save.isIdle) save.reset()
-    setText({ ...text, [field]: typed })
+    setText({ ...text, ...changes })
   }
   return (
     <form onSubmit={submit} noValidate>
       <Stack>
-        {problems.length === 0 ? null : <ProblemList title="Not saved" problems={problems} />}
-        <Letterhead text={text} set={set} problems={problems} />
+        {problems.length === 0 ? null : (
+          <ProblemList
+            title={words.notSaved}
+            problems={problems}
+            goTo={(path) => document.getElementById(path)?.focus()}
+          />
+        )}
+        <Letterhead text={text} set={set} problems={problems} logoChanged={text.logo !== old?.logo} />
+        <Card title={words.units.title}>
+          <UnitBoxes text={text} set={set} />
+        </Card>
         <Row>
           <Button type="submit" loading={save.isPending}>
-            Save the firm
+            {words.save}
           </Button>
         </Row>
         {save.isSuccess ? <SavedNotice /> : null}
@@ -73,22 +87,23 @@ function FirmForm({ old, save }: { readonly old: Firm | null; readonly save: Bot
   )
 }
 
-type Boxes = Pick<BoxProps, 'text' | 'set' | 'problems'>
-
-function Letterhead(boxes: Boxes) {
+function Letterhead({ logoChanged, ...boxes }: Boxes & { readonly logoChanged: boolean }) {
   return (
-    <Card title="On the letterhead">
+    <Card title={words.letterhead}>
       <FieldGrid>
         <Wide>
-          <Box field="name" label="Name of the firm" {...boxes} />
+          <FirmBox field="name" {...boxes} />
         </Wide>
-        <Box field="phone" label="Telephone" {...boxes} />
-        <Box field="email" label="Email" {...boxes} />
-        <Box field="taxNumber" label="VAT number" {...boxes} />
-        <Box field="address" label="Address, line by line" {...boxes} tall />
-        <Box field="registrations" label="Registrations, one a line" {...boxes} tall />
+        <FirmBox field="phone" {...boxes} />
+        <FirmBox field="email" {...boxes} />
+        <FirmBox field="taxNumber" {...boxes} />
+        <FirmBox field="address" {...boxes} tall />
+        <FirmBox field="registrations" {...boxes} tall />
         <Wide>
-          <Box field="terms" label="Your terms, as they are printed" {...boxes} tall />
+          <LogoBox logo={boxes.text.logo} changed={logoChanged} set={(logo) => boxes.set({ logo })} />
+        </Wide>
+        <Wide>
+          <FirmBox field="terms" {...boxes} tall />
         </Wide>
       </FieldGrid>
     </Card>
@@ -100,38 +115,13 @@ function SavedNotice() {
   const { jobId } = useParams<{ jobId?: string }>()
   return (
     <div role="status">
-      <Notice tone="good" title="The firm is saved">
+      <Notice tone="good" title={words.saved}>
         {jobId === undefined ? (
-          <Link href="/">To the jobs</Link>
+          <Link href="/">{words.toJobs}</Link>
         ) : (
-          <Link href={`/job/${jobId}/papers`}>Back to the quote</Link>
+          <Link href={`/job/${jobId}/papers`}>{words.toQuote}</Link>
         )}
       </Notice>
     </div>
-  )
-}
-
-type BoxProps = {
-  readonly field: FirmField
-  readonly label: string
-  readonly text: FirmText
-  readonly set: (field: FirmField, typed: string) => void
-  readonly problems: ReturnType<typeof problemsOf>
-  readonly tall?: boolean
-}
-
-function Box({ field, label, text, set, problems, tall = false }: BoxProps) {
-  const path = fieldPaths[field]
-  const error = problems.find((problem) => problem.path?.startsWith(path))?.message
-  const props = { label, error, value: text[field] }
-  return tall ? (
-    <Textarea
-      {...props}
-      autosize
-      minRows={3}
-      onChange={({ currentTarget }) => set(field, currentTarget.value)}
-    />
-  ) : (
-    <TextInput {...props} onChange={({ currentTarget }) => set(field, currentTarget.value)} />
   )
 }

@@ -12,9 +12,13 @@ export type FirmText = {
   readonly taxNumber: string
   readonly registrations: string
   readonly terms: string
+  readonly logo: Firm['logo']
+  readonly currency: 'GBP'
+  readonly heatFirst: 'W' | 'BtuPerHour'
 }
 
-export type FirmField = keyof FirmText
+/** The boxes that hold text. */
+export type FirmField = Exclude<keyof FirmText, 'logo' | 'currency' | 'heatFirst'>
 
 /** Where each of our boxes lies in the request. */
 export const fieldPaths: Readonly<Record<FirmField, string>> = {
@@ -32,11 +36,11 @@ export function useFirm() {
   const queries = useQueryClient()
   const asked = useAsk('firm.read', {})
   const save = useMutation({
-    mutationFn: ({ text, old }: { readonly text: FirmText; readonly old: Firm | null }) =>
-      call('firm.save', { firm: firmOf(text, old) }),
+    mutationFn: (text: FirmText) => call('firm.save', { firm: firmOf(text) }),
     onSuccess: ({ firm }) => {
       queries.setQueryData(askKey('firm.read', {}), { firm })
       void queries.invalidateQueries({ queryKey: ['quote.build'] })
+      void queries.invalidateQueries({ queryKey: ['job.summary'] })
     },
   })
   return { asked, save }
@@ -51,11 +55,14 @@ export function textOf(firm: Firm | null): FirmText {
     taxNumber: firm?.taxNumber ?? '',
     registrations: firm?.registrations?.join('\n') ?? '',
     terms: firm?.terms ?? '',
+    logo: firm?.logo,
+    currency: 'GBP',
+    heatFirst: firm?.heatFirst ?? 'W',
   }
 }
 
-/** What was typed, as the request takes it; a logo that is there already stays. */
-export function firmOf(text: FirmText, old: Firm | null): Firm {
+/** What was typed, as the request takes it. */
+export function firmOf(text: FirmText): Firm {
   const lines = (typed: string) => typed.split('\n').filter((line) => line.trim() !== '')
   const some = (field: 'phone' | 'email' | 'taxNumber' | 'terms') =>
     text[field].trim() === '' ? {} : { [field]: text[field] }
@@ -67,7 +74,9 @@ export function firmOf(text: FirmText, old: Firm | null): Firm {
     ...some('email'),
     ...some('taxNumber'),
     ...(registrations.length === 0 ? {} : { registrations }),
-    ...(old?.logo === undefined ? {} : { logo: old.logo }),
+    ...(text.logo === undefined ? {} : { logo: text.logo }),
     ...some('terms'),
+    currency: text.currency,
+    heatFirst: text.heatFirst,
   }
 }

@@ -1,75 +1,59 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core'
+import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import type { FormEvent } from 'react'
 import { useLocation } from 'wouter'
-import { room as roomSchema } from '../../../src-main/domain/job.ts'
-import type { Room } from '../../../src-main/domain/job.ts'
+import type { AnswerOf } from '../../../src-main/contract/requests.ts'
+import { useAsk } from '../../bridge/use-ask.ts'
 import { typedNumber } from '../../draft/typed-number.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack } from '../../parts/card.tsx'
-import { roomUses } from '../../parts/words.ts'
-import { newRoom } from './new-things.ts'
+import { Waiting } from '../../parts/notice.tsx'
+import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
+import { newRoom, quickRoomOf } from './new-things.ts'
+import { LoadLine } from './quick/load-line.tsx'
+import { assumedSays } from './quick/quick-card.tsx'
+import { QuickFields } from './quick/quick-fields.tsx'
+import { bandOfYear } from './quick/table-choices.ts'
+import { byStorey, startEntry, workedOut } from './quick/worked-out.ts'
+import type { QuickTyped } from './quick/worked-out.ts'
 
-type Typed = {
-  readonly name: string
-  readonly lengthM: string
-  readonly widthM: string
-  readonly heightM: string
-}
-type Errors = Partial<Record<keyof Typed, string>>
-
-/** Asks for a room's name and size and puts it into the job. */
+/** Asks for a room's name, size and walls, shows the heat it needs at once, and puts it into the job. */
 export function AddRoom({ survey }: { readonly survey: string }) {
-  const { job, change } = useOpenJob()
-  const [, navigate] = useLocation()
-  const [use, setUse] = useState<Room['use']>('bedroom')
-  const [typed, setTyped] = useState<Typed>({ name: '', lengthM: '', widthM: '', heightM: '2.4' })
-  const [errors, setErrors] = useState<Errors>({})
-  const submit = (event: FormEvent) => {
-    event.preventDefault()
-    const wrong = errorsIn(typed)
-    setErrors(wrong)
-    if (Object.keys(wrong).length > 0) return
-    const room = newRoom(
-      askedOf(typed, use),
-      job.rooms.map(({ roomId }) => roomId),
-    )
-    change({ kind: 'add', path: 'rooms', value: room })
-    navigate(`${survey}/room/${room.roomId}`)
-  }
-  const box = (field: keyof Typed, label: string, hint?: string) => (
-    <TextInput
-      label={label}
-      description={hint}
-      value={typed[field]}
-      error={errors[field]}
-      inputMode={field === 'name' ? 'text' : 'decimal'}
-      onChange={({ currentTarget }) => setTyped({ ...typed, [field]: currentTarget.value })}
-    />
-  )
+  const tables = useAsk('heat.tables', {}, { staleMs: Infinity })
+  if (tables.data === undefined) return <Waiting what="Reading the tables" />
+  return <AskRoom survey={survey} tables={tables.data} />
+}
+
+type Ask = { readonly survey: string; readonly tables: AnswerOf<'heat.tables'> }
+
+function AskRoom(props: Ask) {
+  const { tables } = props
+  const ask = useAskRoom(props)
+  const { typed, setTyped, worked, tried } = ask
+  const problems = tried && !worked.ok ? worked.problems : []
   return (
-    <Card
-      title="Add a room"
-      says="Its heat starts from a rough guess by volume, which you can replace element by element."
-    >
-      <form onSubmit={submit} noValidate>
+    <Card title="Add a room" says="Answer what you know; the heat it needs shows as you type.">
+      <form onSubmit={ask.submit} noValidate>
         <Stack>
-          <FieldGrid>
-            {box('name', 'Name of the room')}
-            <NativeSelect
-              label="Used as"
-              value={use}
-              data={roomUses.map(({ value, label }) => ({ value: String(value), label }))}
-              onChange={({ currentTarget }) =>
-                setUse(roomSchema.unwrap().shape.use.parse(currentTarget.value))
-              }
-            />
-            {box('lengthM', 'Length (m)', 'Along the wall with the emitter')}
-            {box('widthM', 'Width (m)', 'Away from that wall')}
-            {box('heightM', 'Height (m)', 'Floor to ceiling')}
-          </FieldGrid>
+          <NameAndStorey ask={ask} />
+          <QuickFields
+            typed={typed}
+            tables={tables}
+            at="newRoom"
+            set={setTyped}
+            errorAt={(field) => problems.find((one) => one.path === field)?.message}
+          />
+          <LoadLine
+            load={worked.ok ? worked.load : null}
+            says={worked.ok ? assumedSays : (firstWanted(typed) ?? worked.problems[0]?.message ?? '')}
+            {...(worked.ok ? { made: worked.made.why } : {})}
+          />
           <Row>
             <Button type="submit">Add the room</Button>
+            <Button variant="default" onClick={ask.rough}>
+              Add it with a rough guess by volume
+            </Button>
+            <SurveyFormButton blank />
           </Row>
         </Stack>
       </form>
@@ -77,28 +61,94 @@ export function AddRoom({ survey }: { readonly survey: string }) {
   )
 }
 
-function askedOf(typed: Typed, use: Room['use']) {
-  const { name, lengthM, widthM, heightM } = typed
+/** What is still to be answered before there is anything to work out. */
+function firstWanted({ entry }: QuickTyped): string | undefined {
+  const wanted = ['lengthM', 'widthM', 'heightM', 'ageBand'].some((field) => entry[field] === undefined)
+  return wanted ? 'Give the sizes and the age of the house, and the heat shows here.' : undefined
+}
+
+function NameAndStorey({ ask }: { readonly ask: ReturnType<typeof useAskRoom> }) {
+  const { name, setName, storey, setStorey, nameError, storeyError, tried } = ask
+  return (
+    <FieldGrid>
+      <TextInput
+        label="Name of the room"
+        value={name}
+        error={tried ? nameError : undefined}
+        onChange={({ currentTarget }) => setName(currentTarget.value)}
+      />
+      <TextInput
+        label="Storey (0 is the ground floor)"
+        value={storey}
+        inputMode="numeric"
+        error={tried ? storeyError : undefined}
+        onChange={({ currentTarget }) => setStorey(currentTarget.value)}
+      />
+    </FieldGrid>
+  )
+}
+
+/** What is typed of a room that is not in the job yet, and the two ways to put it there. */
+function useAskRoom({ survey, tables }: Ask) {
+  const { job, change } = useOpenJob()
+  const [, navigate] = useLocation()
+  const [name, setName] = useState('')
+  const [storey, setStoreyText] = useState('0')
+  const [typed, setTyped] = useState<QuickTyped>(() => startTyped(job, tables))
+  const [tried, setTried] = useState(false)
+  const worked = workedOut(typed, tables, job.survey.outsideC)
+  const nameError = name.trim() === '' ? 'The room wants a name, such as Back bedroom.' : undefined
+  const level = typedNumber(storey)
+  const storeyError =
+    Number.isInteger(level) && Number(level) >= -2 && Number(level) <= 30
+      ? undefined
+      : 'The storey is a whole number from -2 to 30.'
+  const named = nameError === undefined && storeyError === undefined
+  const ids = job.rooms.map(({ roomId }) => roomId)
+  const asked = { name, use: typed.use, storey: Number(level) }
+  const put = (room: ReturnType<typeof newRoom>) => {
+    change({ kind: 'add', path: 'rooms', value: room })
+    navigate(`${survey}/room/${room.roomId}`)
+  }
   return {
     name,
-    use,
-    lengthM: typedNumber(lengthM),
-    widthM: typedNumber(widthM),
-    heightM: typedNumber(heightM),
+    setName,
+    storey,
+    nameError,
+    storeyError,
+    typed,
+    setTyped,
+    tried,
+    worked,
+    setStorey: (text: string) => {
+      setStoreyText(text)
+      setTyped({ ...typed, entry: { ...typed.entry, ...byStorey(typedNumber(text)) } })
+    },
+    submit: (event: FormEvent) => {
+      event.preventDefault()
+      setTried(true)
+      if (named && worked.ok) put(quickRoomOf(asked, { typed, made: worked.made }, ids))
+    },
+    rough: () => {
+      setTried(true)
+      const sizes = sizesOf(typed.entry)
+      if (named && sizes !== null) put(newRoom({ ...asked, ...sizes }, ids))
+    },
   }
 }
 
-function errorsIn(typed: Typed): Errors {
-  const size = (text: string, what: string) => {
-    const value = typedNumber(text)
-    const right = typeof value === 'number' && value > 0 && value <= 20
-    return right ? undefined : `${what} must be a number of metres, more than 0 and at most 20.`
+function startTyped(job: ReturnType<typeof useOpenJob>['job'], tables: Ask['tables']): QuickTyped {
+  const entry = startEntry(job.rooms, 0)
+  const ageBand = entry['ageBand'] ?? bandOfYear(tables, entry['country'], job.survey.builtYear)
+  return {
+    use: 'bedroom',
+    roomC: undefined,
+    entry: { ...entry, ...(ageBand === undefined ? {} : { ageBand }) },
   }
-  const all = {
-    name: typed.name.trim() === '' ? 'The room wants a name, such as Back bedroom.' : undefined,
-    lengthM: size(typed.lengthM, 'Length'),
-    widthM: size(typed.widthM, 'Width'),
-    heightM: size(typed.heightM, 'Height'),
-  }
-  return Object.fromEntries(Object.entries(all).filter(([, says]) => says !== undefined))
+}
+
+/** The three sizes, where all are lengths that a room can have. */
+function sizesOf({ lengthM, widthM, heightM }: QuickTyped['entry']) {
+  const right = (size: unknown): size is number => typeof size === 'number' && size >= 0.5 && size <= 50
+  return right(lengthM) && right(widthM) && right(heightM) ? { lengthM, widthM, heightM } : null
 }

@@ -33,7 +33,7 @@ function SwapForm({ survey }: { readonly survey: string }) {
   const [typed, setTyped] = useState(startTyped(job))
   const [tried, setTried] = useState(false)
   const wrong = wrongIn(typed)
-  const choose = (emitter: Emitter) => {
+  const choose = (emitter: Pick<Emitter, 'itemId'>) => {
     setTried(true)
     const first = Object.keys(wrong)[0]
     if (first !== undefined) {

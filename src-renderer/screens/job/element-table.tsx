@@ -4,6 +4,7 @@ import { DraftNumber, DraftText } from '../../draft/fields.tsx'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { boundaries } from '../../parts/words.ts'
 import styles from './job.module.css'
+import { UValueChooser } from './u-value/u-value-chooser.tsx'
 
 type Table = { readonly path: string; readonly elements: readonly HeatElement[] }
 
@@ -40,7 +41,7 @@ function ElementRows({ path, element }: Rows) {
   return (
     <tbody>
       <tr>
-        <AreaCells path={path} name={element.name} />
+        <AreaCells path={path} name={element.name} areaM2={element.areaM2} />
         <td className={styles.chosen}>
           <BoundaryKind path={`${path}.boundary`} element={element} />
         </td>
@@ -51,7 +52,7 @@ function ElementRows({ path, element }: Rows) {
       </tr>
       {(element.openings ?? []).map((opening, at) => (
         <tr key={at} className={styles.opening}>
-          <AreaCells path={`${path}.openings[${at}]`} name={opening.name} />
+          <AreaCells path={`${path}.openings[${at}]`} name={opening.name} areaM2={opening.areaM2} />
           <td colSpan={2}>
             <span className={styles.said}>Opening in {element.name}</span>
           </td>
@@ -73,7 +74,9 @@ function ElementRows({ path, element }: Rows) {
   )
 }
 
-function AreaCells({ path, name }: { readonly path: string; readonly name: string }) {
+type Cells = { readonly path: string; readonly name: string; readonly areaM2: number }
+
+function AreaCells({ path, name, areaM2 }: Cells) {
   return (
     <>
       <td className={styles.named}>
@@ -84,6 +87,7 @@ function AreaCells({ path, name }: { readonly path: string; readonly name: strin
       </td>
       <td className={styles.narrow}>
         <DraftNumber bare path={`${path}.uWPerM2K`} label={`U-value of ${name} (W/m²K)`} />
+        <UValueChooser path={`${path}.uWPerM2K`} name={name} areaM2={areaM2} />
       </td>
     </>
   )

@@ -8,6 +8,7 @@ import { DraftChoice, DraftNumber } from '../../draft/fields.tsx'
 import { useOpenJob, useProblemsAt } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Stack } from '../../parts/card.tsx'
 import { plain } from '../../parts/figures-in-words.ts'
+import { useHeatInWords } from '../../parts/heat-in-words.ts'
 import { GenericMark, ProblemList, Verdict } from '../../parts/notice.tsx'
 import { centreKinds, valveFinishes, valveKinds } from '../../parts/words.ts'
 import { Why } from '../../parts/why.tsx'
@@ -51,6 +52,7 @@ function Chosen({ path, swap }: SwapAt) {
   const { quote } = useOpenJob()
   const asked = useAsk('catalogue.item', { itemId: swap.emitterId }, { staleMs: Infinity })
   const refused = useProblemsAt(`${path}.emitterId`)
+  const heat = useHeatInWords()
   const warmth = quote?.warmth.find((one) => one.swapId === swap.swapId)
   const problems = problemsOf(asked.error)
   if (problems.length > 0) return <ProblemList title="This emitter can't be found" problems={problems} />
@@ -66,7 +68,7 @@ function Chosen({ path, swap }: SwapAt) {
           <span>
             {item.heightMm} high x {item.widthMm} wide x {item.depthMm} deep (mm)
           </span>
-          <span>rated {plain(item.ratedW)} W</span>
+          <span>rated {heat(item.ratedW)}</span>
           <span>{plain(item.dryKg)} kg dry</span>
           <span>pipe centres {item.pipeCentresMm} mm</span>
         </div>

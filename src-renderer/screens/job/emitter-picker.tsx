@@ -1,30 +1,33 @@
 import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
+import type { AnswerOf } from '../../../src-main/contract/requests.ts'
+import type { Emitter } from '../../../src-main/domain/item.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Row } from '../../parts/card.tsx'
-import { money, plain } from '../../parts/figures-in-words.ts'
-import { GenericMark, ProblemList, Verdict, Waiting } from '../../parts/notice.tsx'
+import { plain } from '../../parts/figures-in-words.ts'
+import { ProblemList, Waiting } from '../../parts/notice.tsx'
+import { RankedRow, RefusedRow } from './candidate-row.tsx'
 import styles from './job.module.css'
-import { useCandidates } from './use-candidates.ts'
-import type { Candidate, Place } from './use-candidates.ts'
+import { mostShown, useCandidates } from './use-candidates.ts'
+import type { Place } from './use-candidates.ts'
 
 type Picker = {
   readonly place: Place
   readonly chosenId: string | null
-  readonly choose: (emitter: Candidate['emitter']) => void
+  readonly choose: (emitter: Pick<Emitter, 'itemId'>) => void
 }
 
 const atOnce = 8
 
-/** The catalogue's emitters, each with what it gives in this room and whether it fits this wall. */
+/** The catalogue's emitters for this wall, the cheapest fitted first, and what is wrong with those that do not suit. */
 export function EmitterPicker({ place, chosenId, choose }: Picker) {
   const { settled } = useOpenJob()
   const [text, setText] = useState('')
   const [most, setMost] = useState(atOnce)
-  const { candidates, count, found, needW, rough } = useCandidates(settled, place, { text, most })
-  const { flowC, returnC } = settled.survey.system
+  const found = useCandidates(settled, place, { text, most })
   const problems = problemsOf(found.error)
+  const answer = problems.length > 0 ? undefined : found.data
   return (
     <div>
       <TextInput
@@ -38,29 +41,23 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
         }}
       />
       {problems.length === 0 ? null : (
-        <ProblemList title="The catalogue can't be searched" problems={problems} />
+        <ProblemList title="The emitters can't be ranked" problems={problems} />
       )}
       {found.isPending ? <Waiting what="Looking in the catalogue" /> : null}
-      <p role="status">
-        {found.data === undefined ? '' : `${count} found. `}
-        {needW === null
-          ? ''
-          : `The room needs ${plain(Math.round(needW))} W${rough ? ', by a rough guess' : ''}; what each gives is at ${flowC}/${returnC} °C. Those that fit and keep it warm come first, the cheapest of them on top.`}
-      </p>
-      {candidates.length === 0 ? null : (
+      <div role="status" className={styles.foundWords}>
+        {answer === undefined ? null : foundInWords(answer).map((says) => <p key={says}>{says}</p>)}
+      </div>
+      {answer === undefined || answer.looked === 0 ? null : (
         <ul className={styles.candidates} aria-label="Emitters found">
-          {candidates.map((one) => (
-            <CandidateRow
-              key={one.emitter.itemId}
-              candidate={one}
-              needW={needW}
-              chosen={one.emitter.itemId === chosenId}
-              choose={choose}
-            />
+          {answer.ranked.map((one) => (
+            <RankedRow key={one.itemId} candidate={one} chosen={one.itemId === chosenId} choose={choose} />
+          ))}
+          {answer.refused.map((one) => (
+            <RefusedRow key={one.itemId} candidate={one} chosen={one.itemId === chosenId} choose={choose} />
           ))}
         </ul>
       )}
-      {count > candidates.length ? (
+      {answer !== undefined && hasMore(answer) ? (
         <Row>
           <Button mt="sm" variant="default" onClick={() => setMost(most + atOnce)}>
             Show more emitters
@@ -71,55 +68,25 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
   )
 }
 
-type RowProps = {
-  readonly candidate: Candidate
-  readonly needW: number | null
-  readonly chosen: boolean
-  readonly choose: Picker['choose']
+type Answer = AnswerOf<'emitter.choose'>
+
+function hasMore({ ranked, refused, counted }: Answer): boolean {
+  return (counted.dearer > 0 && ranked.length < mostShown) || counted.refused > refused.length
 }
 
-function CandidateRow({ candidate, needW, chosen, choose }: RowProps) {
-  const { emitter, fromPence } = candidate
-  return (
-    <li className={styles.candidate} data-chosen={chosen}>
-      <div>
-        <p>
-          <span className={styles.candidateName}>{emitter.name}</span>{' '}
-          {emitter.generic ? <GenericMark /> : null}
-        </p>
-        <div className={styles.facts}>
-          <span>
-            {emitter.heightMm} high x {emitter.widthMm} wide
-          </span>
-          {fromPence === null ? <span>No price yet</span> : <span>costs you from {money(fromPence)}</span>}
-          <WarmWords candidate={candidate} needW={needW} />
-          <FitWords candidate={candidate} />
-        </div>
-      </div>
-      <Button
-        variant={chosen ? 'filled' : 'default'}
-        aria-pressed={chosen}
-        aria-label={`${chosen ? 'Chosen' : 'Choose'}: ${emitter.name}`}
-        onClick={() => choose(emitter)}
-      >
-        {chosen ? 'Chosen' : 'Choose'}
-      </Button>
-    </li>
-  )
+function foundInWords({ looked, ranked, counted, needW, rough, othersW, flowC, returnC, notes }: Answer) {
+  const suit = ranked.length + counted.dearer
+  const others = othersW > 0 ? `; the others in it give ${plain(Math.round(othersW))} W` : ''
+  return [
+    suitInWords(looked, suit, counted.refused),
+    `The room needs ${plain(Math.round(needW))} W${rough ? ', by a rough guess' : ''}${others}; what each gives is at ${flowC}/${returnC} °C.`,
+    ...notes,
+  ]
 }
 
-type Judged = Pick<RowProps, 'candidate' | 'needW'>
-
-function WarmWords({ candidate: { givesW }, needW }: Judged) {
-  if (givesW === null) return null
-  const gives = `gives ${plain(Math.round(givesW))} W`
-  if (needW === null) return <span>{gives}</span>
-  const tone = givesW >= needW ? 'good' : 'bad'
-  return <Verdict tone={tone}>{tone === 'good' ? gives : `${gives}: not enough`}</Verdict>
-}
-
-function FitWords({ candidate: { fit } }: Pick<Judged, 'candidate'>) {
-  if (fit === null) return null
-  if (fit.fits) return <Verdict tone="good">fits the wall</Verdict>
-  return <Verdict tone="bad">{fit.clashes[0]?.says ?? 'does not fit the wall'}</Verdict>
+function suitInWords(looked: number, suit: number, refused: number): string {
+  const suits = `Of ${looked} ${looked === 1 ? 'emitter' : 'emitters'}, ${suit} ${suit === 1 ? 'suits' : 'suit'}`
+  const top = suit > 1 ? `${suits}, the cheapest fitted on top.` : `${suits}.`
+  if (refused === 0) return top
+  return `${top} ${suit === 0 ? 'Those' : 'Below, those'} that do not, the nearest first.`
 }

@@ -1,4 +1,7 @@
 import type { Room, Swap } from '../../../src-main/domain/job.ts'
+import { quickRoomEntry } from '../../../src-main/domain/quick-room.ts'
+import type { QuickRoomAnswer } from '../../../src-main/engine/heat/quick-room.ts'
+import type { QuickTyped } from './quick/worked-out.ts'
 import type { Pipe, Side, Wall } from '../../../src-main/domain/wall.ts'
 
 /** The first of `room-1`, `room-2` … that nobody has. */
@@ -32,6 +35,7 @@ const usualRoughWPerM3 = 40
 export type RoomAsked = {
   readonly name: string
   readonly use: Room['use']
+  readonly storey?: number
   readonly lengthM: number | string | undefined
   readonly widthM: number | string | undefined
   readonly heightM: number | string | undefined
@@ -39,7 +43,7 @@ export type RoomAsked = {
 
 /** A room of the size that was measured, with one wall as long as the room. Values that are no numbers stay as typed. */
 export function newRoom(asked: RoomAsked, taken: readonly string[]): Room {
-  const { name, use, lengthM, widthM, heightM } = asked
+  const { name, use, storey = 0, lengthM, widthM, heightM } = asked
   const sizes = [lengthM, widthM, heightM].map(Number)
   const volumeM3 = Math.round(sizes.reduce((product, size) => product * size, 1) * 100) / 100
   return {
@@ -47,7 +51,7 @@ export function newRoom(asked: RoomAsked, taken: readonly string[]): Room {
     name,
     use,
     roomC: usualC[use],
-    storey: 0,
+    storey,
     floor: 'carpet',
     heat: { volumeM3, roughWPerM3: usualRoughWPerM3 },
     walls: [
@@ -57,6 +61,25 @@ export function newRoom(asked: RoomAsked, taken: readonly string[]): Room {
       }),
     ],
   }
+}
+
+type Quick = { readonly typed: QuickTyped; readonly made: QuickRoomAnswer }
+
+/** A room whose heat was made from quick answers, with one wall as long as the room. */
+export function quickRoomOf(
+  asked: Pick<RoomAsked, 'name' | 'use' | 'storey'>,
+  { typed, made }: Quick,
+  taken: readonly string[],
+): Room {
+  const entry = quickRoomEntry.parse(typed.entry)
+  const room = newRoom({ ...asked, ...entry }, taken)
+  return { ...room, roomC: made.roomC, heat: made.heat, quick: { entry } }
+}
+
+/** The same room again under another name: walls, heat and quick answers, without its photos. */
+export function roomAgain(room: Room, taken: readonly string[]): Room {
+  const { photos: _, ...rest } = room
+  return { ...rest, roomId: freeId('room', taken), name: `${room.name} (copy)`.slice(0, 200) }
 }
 
 export function newWall(

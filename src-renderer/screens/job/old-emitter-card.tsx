@@ -39,6 +39,7 @@ export function OldEmitterCard({ path, swap }: SwapAt) {
         <DraftNumber path={`${existing}.dryKg`} label="Mass (kg)" hint="Empty if not known" />
         <DraftNumber path={`${existing}.waterLitres`} label="Water (litres)" hint="Empty if not known" />
         <DraftNumber path={`${existing}.brackets`} label="Brackets that leave marks" />
+        <DraftText path={`${existing}.note`} label="Note on the old one" optional />
       </FieldGrid>
       <OldHoles path={`${existing}.oldHoles`} known={swap.existing.oldHoles !== undefined} />
     </Card>

@@ -60,6 +60,11 @@ function PipeBox({ path, pipe }: { readonly path: string; readonly pipe: Pipe })
           hint="Empty if not measured"
         />
         <DraftChoice path={`${path}.carries`} label="Carries" choices={pipeCarries} />
+        <DraftNumber
+          path={`${path}.coldVoidMm`}
+          label="Through a cold void (mm)"
+          hint="Its length there, or empty"
+        />
         <Wide>
           <DraftCheck
             path={`${path}.fixed`}

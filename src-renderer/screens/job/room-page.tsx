@@ -5,9 +5,11 @@ import { DraftCheck, DraftChoice, DraftLines, DraftNumber, DraftText } from '../
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import { Confirm } from '../../parts/confirm.tsx'
+import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
 import { floors, roomUses } from '../../parts/words.ts'
 import { HeatCard } from './heat-card.tsx'
-import { newWall } from './new-things.ts'
+import { newWall, roomAgain } from './new-things.ts'
+import { PhotoCard } from './photos/photo-card.tsx'
 import { WallCard } from './wall-card.tsx'
 
 /** One room: what it is, the heat it needs, and its walls. */
@@ -30,8 +32,11 @@ export function RoomPage({ at }: { readonly at: number }) {
   }
   return (
     <Stack>
-      <RoomCard path={path} />
-      <HeatCard path={`${path}.heat`} heat={room.heat} />
+      <RoomCard
+        path={path}
+        quick={room.quick !== undefined && room.quick.byHand !== true && 'elements' in room.heat}
+      />
+      <HeatCard path={path} room={room} />
       {room.walls.map((wall, nth) => (
         <WallCard key={wall.wallId} path={`${path}.walls[${nth}]`} wall={wall} roomId={room.roomId} />
       ))}
@@ -39,19 +44,45 @@ export function RoomPage({ at }: { readonly at: number }) {
         <Button variant="default" onClick={addWall}>
           Add a wall
         </Button>
+      </Row>
+      <PhotoCard path={`${path}.photos`} photos={room.photos ?? []} />
+      <Row>
+        <AgainRoom at={at} />
+        <SurveyFormButton />
         <RemoveRoom at={at} />
       </Row>
     </Stack>
   )
 }
 
-function RoomCard({ path }: { readonly path: string }) {
+function AgainRoom({ at }: { readonly at: number }) {
+  const { job, change } = useOpenJob()
+  const [, navigate] = useLocation()
+  const room = job.rooms[at]
+  if (room === undefined) return null
+  const again = () => {
+    const copy = roomAgain(
+      room,
+      job.rooms.map(({ roomId }) => roomId),
+    )
+    change({ kind: 'add', path: 'rooms', value: copy })
+    navigate(`/job/${job.jobId}/survey/room/${copy.roomId}`)
+  }
+  return (
+    <Button variant="default" onClick={again}>
+      Another room like this
+    </Button>
+  )
+}
+
+/** With quick entry, use and temperature are asked there, because the heat is made anew from them. */
+function RoomCard({ path, quick }: { readonly path: string; readonly quick: boolean }) {
   return (
     <Card title="The room">
       <FieldGrid>
         <DraftText path={`${path}.name`} label="Name of the room" />
-        <DraftChoice path={`${path}.use`} label="Used as" choices={roomUses} />
-        <DraftNumber path={`${path}.roomC`} label="Design temperature (°C)" />
+        {quick ? null : <DraftChoice path={`${path}.use`} label="Used as" choices={roomUses} />}
+        {quick ? null : <DraftNumber path={`${path}.roomC`} label="Design temperature (°C)" />}
         <DraftChoice path={`${path}.floor`} label="Floor covering" choices={floors} />
         <DraftNumber path={`${path}.storey`} label="Storey (0 is the ground floor)" />
         <DraftNumber
@@ -63,6 +94,13 @@ function RoomCard({ path }: { readonly path: string }) {
           <DraftCheck
             path={`${path}.holdsThermostat`}
             label="Holds the room thermostat, or the bypass"
+            optional
+          />
+        </Wide>
+        <Wide>
+          <DraftCheck
+            path={`${path}.tightAccess`}
+            label="No room to stand close to the wall and work"
             optional
           />
         </Wide>

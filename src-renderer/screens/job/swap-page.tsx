@@ -6,26 +6,35 @@ import { DraftChoice, DraftLines } from '../../draft/fields.tsx'
 import { useOpenJob, useProblemsAt } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import { Confirm } from '../../parts/confirm.tsx'
-import { SwapOnWall } from '../../parts/swap-on-wall.tsx'
+import { WhatIf } from '../../parts/flow-plot/what-if.tsx'
+import { hungAt } from '../../parts/wall-drawing/place/board-paths.ts'
+import { WallBoard } from '../../parts/wall-drawing/wall-board.tsx'
 import { EmitterCard } from './emitter-card.tsx'
 import { OldEmitterCard } from './old-emitter-card.tsx'
 import { PipesCard } from './pipes-card.tsx'
+import { FactorsCard } from './wall/factors-card.tsx'
 
 /** One swap: where, what comes off, the pipes, what goes up, and how it looks on the wall. */
 export function SwapPage({ at }: { readonly at: number }) {
-  const { job, settled } = useOpenJob()
+  const { job } = useOpenJob()
   const swap = job.swaps[at]
   if (swap === undefined) return null
   const path = `swaps[${at}]`
-  const asked = settled.swaps.find((one) => one.swapId === swap.swapId)
+  const hung = hungAt(job, at)
   return (
     <Stack>
       <EmitterCard path={path} swap={swap} />
       <Card title="On the wall">
-        {asked === undefined ? null : <SwapOnWall job={settled} swap={asked} />}
+        {hung === null ? (
+          <p>Choose the wall it hangs on under “Where it hangs”, and the drawing is here.</p>
+        ) : (
+          <WallBoard key={swap.swapId} job={job} {...hung} />
+        )}
       </Card>
+      <WhatIf roomId={swap.roomId} />
       <PipesCard path={path} swap={swap} />
       <OldEmitterCard path={path} swap={swap} />
+      <FactorsCard path={path} swap={swap} />
       <WhereCard path={path} swap={swap} />
       <Row>
         <RemoveSwap at={at} />

@@ -2,9 +2,9 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import type { Pipe, PipeSizeMm } from '../../../src-main/domain/wall.ts'
 import { typedNumber } from '../../draft/typed-number.ts'
+import type { NewPlace } from './choice-input.ts'
 import { newPipe } from './new-things.ts'
 import type { SwapAsked } from './new-things.ts'
-import type { Place } from './use-candidates.ts'
 
 /** What a person has typed of a swap that is not in the job yet. */
 export type SwapTyped = {
@@ -62,15 +62,21 @@ export function wrongIn(typed: SwapTyped): Partial<Record<TextField, string>> {
   return Object.fromEntries(Object.entries(all).filter(([, says]) => says !== undefined))
 }
 
-/** Where the emitter is to hang, as far as it is known. */
-export function placeOf(typed: SwapTyped): Place {
-  return { roomId: typed.roomId, wallId: typed.wallId, pipes: pipesOf(typed) }
+/** Where the emitter is to hang, as far as it is known: an old one whose sizes are not typed yet is left out. */
+export function placeOf(typed: SwapTyped): NewPlace {
+  const { roomId, wallId } = typed
+  const { oldName, oldWidth, oldHeight } = wrongIn(typed)
+  const isWrong = [oldName, oldWidth, oldHeight].some((wrong) => wrong !== undefined)
+  return { roomId, wallId, pipes: pipesOf(typed), existing: isWrong ? null : existingOf(typed) }
 }
 
-export function swapAskedOf(typed: SwapTyped, emitter: Emitter): SwapAsked {
-  const { roomId, wallId, hasOld, oldName, oldWidth, oldHeight } = typed
-  const existing = hasOld ? { name: oldName, widthMm: Number(oldWidth), heightMm: Number(oldHeight) } : null
-  return { roomId, wallId, emitterId: emitter.itemId, pipes: pipesOf(typed), existing }
+export function swapAskedOf(typed: SwapTyped, emitter: Pick<Emitter, 'itemId'>): SwapAsked {
+  const { roomId, wallId } = typed
+  return { roomId, wallId, emitterId: emitter.itemId, pipes: pipesOf(typed), existing: existingOf(typed) }
+}
+
+function existingOf({ hasOld, oldName, oldWidth, oldHeight }: SwapTyped): SwapAsked['existing'] {
+  return hasOld ? { name: oldName, widthMm: Number(oldWidth), heightMm: Number(oldHeight) } : null
 }
 
 const sizes: Readonly<Record<string, PipeSizeMm>> = { '8': 8, '10': 10, '15': 15, '22': 22 }

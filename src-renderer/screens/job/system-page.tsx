@@ -31,6 +31,13 @@ export function SystemPage() {
             <DraftCheck path="survey.hotWork" label="There will be hot work (soldering)" optional />
           </Wide>
           <Wide>
+            <DraftCheck
+              path="survey.occupied"
+              label="People live in the house while the work goes on"
+              optional
+            />
+          </Wide>
+          <Wide>
             <DraftLines path="survey.notes" label="Notes from the survey" />
           </Wide>
         </FieldGrid>

@@ -3,9 +3,13 @@ import type { Wall } from '../../../src-main/domain/wall.ts'
 import { DraftChoice, DraftNumber, DraftText } from '../../draft/fields.tsx'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row } from '../../parts/card.tsx'
+import { AddThings } from '../../parts/wall-drawing/fields/add-things.tsx'
+import { LeafFields } from '../../parts/wall-drawing/fields/leaf-fields.tsx'
+import { WallInside } from '../../parts/wall-drawing/fields/wall-fields.tsx'
 import { obstacleKinds, wallBuilds, wallFinishes } from '../../parts/words.ts'
 import styles from './job.module.css'
 import { freeId } from './new-things.ts'
+import { ClearSpace } from './wall/clear-space.tsx'
 
 type WallAt = { readonly path: string; readonly wall: Wall; readonly roomId: string }
 
@@ -34,36 +38,16 @@ export function WallCard({ path, wall, roomId }: WallAt) {
         <DraftChoice path={`${path}.finish`} label="Finish" choices={wallFinishes} />
         <DraftNumber path={`${path}.skirtingHeightMm`} label="Skirting height (mm)" />
         {board ? <DraftNumber path={`${path}.boardMm`} label="Board thickness (mm)" /> : null}
+        <DraftNumber
+          path={`${path}.thicknessMm`}
+          label="Thickness from room to room (mm)"
+          hint="Empty if not measured"
+        />
       </FieldGrid>
-      {wall.build === 'boardOnStuds' ? (
-        <Studs path={`${path}.studs`} known={wall.studs !== undefined} />
-      ) : null}
+      <WallInside path={path} wall={wall} />
       <Obstacles path={`${path}.obstacles`} wall={wall} />
+      <ClearSpace path={`${path}.obstacles`} wall={wall} />
     </Card>
-  )
-}
-
-function Studs({ path, known }: { readonly path: string; readonly known: boolean }) {
-  const { change } = useOpenJob()
-  if (!known) {
-    /** Where studs usually stand: 400 mm apart, 47 mm wide (practice, no published source). */
-    const usual = { firstMm: 0, spacingMm: 400, widthMm: 47 }
-    return (
-      <div className={styles.more}>
-        <Button variant="default" onClick={() => change({ kind: 'set', path, value: usual })}>
-          Give the studs
-        </Button>
-      </div>
-    )
-  }
-  return (
-    <div className={styles.more}>
-      <FieldGrid>
-        <DraftNumber path={`${path}.firstMm`} label="First stud’s middle (mm)" />
-        <DraftNumber path={`${path}.spacingMm`} label="Stud spacing (mm)" />
-        <DraftNumber path={`${path}.widthMm`} label="Stud width (mm)" />
-      </FieldGrid>
-    </div>
   )
 }
 
@@ -115,11 +99,15 @@ function Obstacles({ path, wall }: { readonly path: string; readonly wall: Wall 
           </table>
         </div>
       )}
+      {obstacles.map((obstacle, at) => (
+        <LeafFields key={obstacle.obstacleId} path={`${path}[${at}]`} obstacle={obstacle} />
+      ))}
       <Row>
         <Button variant="default" onClick={add}>
           Add something in the way
         </Button>
       </Row>
+      <AddThings wall={wall} add={(value) => change({ kind: 'add', path, value })} />
     </div>
   )
 }

@@ -9,6 +9,8 @@ const row = (nth: number, rest: Partial<JobRow> = {}): JobRow => ({
   savedAt: '2026-11-23T19:04:00.000Z',
   rooms: 1,
   swaps: 2,
+  stage: 'surveying',
+  archived: false,
   ...rest,
 })
 

@@ -5,6 +5,7 @@ import { problemsOf } from '../../bridge/call.ts'
 import { Card, Row, Stack } from '../../parts/card.tsx'
 import { ProblemList } from '../../parts/notice.tsx'
 import styles from './jobs.module.css'
+import { words } from './jobs.words.ts'
 import type { useJobs } from './use-jobs.ts'
 
 type Form = { readonly start: ReturnType<typeof useJobs>['start']; readonly onCancel: () => void }
@@ -21,22 +22,22 @@ export function NewJobForm({ start, onCancel }: Form) {
     start.mutate({ title, customer })
   }
   return (
-    <Card title="New job" says="What it is and who it is for. The survey comes next.">
+    <Card title={words.form.title} says={words.form.says}>
       <form onSubmit={submit} noValidate>
         <Stack>
-          {others.length === 0 ? null : <ProblemList title="The job was not begun" problems={others} />}
+          {others.length === 0 ? null : <ProblemList title={words.form.notBegun} problems={others} />}
           <div className={styles.form}>
             <TextInput
-              label="What the job is"
-              description="For example: bigger radiator for the back bedroom"
+              label={words.form.what}
+              description={words.form.whatSays}
               autoFocus
               value={title}
               error={at('job.title')}
               onChange={({ currentTarget }) => setTitle(currentTarget.value)}
             />
             <TextInput
-              label="Customer"
-              description="The name that the quote is made out to"
+              label={words.form.customer}
+              description={words.form.customerSays}
               value={customer}
               error={at('job.customer.name')}
               onChange={({ currentTarget }) => setCustomer(currentTarget.value)}
@@ -44,10 +45,10 @@ export function NewJobForm({ start, onCancel }: Form) {
           </div>
           <Row>
             <Button type="submit" loading={start.isPending}>
-              Begin the job
+              {words.form.begin}
             </Button>
             <Button variant="default" onClick={onCancel}>
-              Not now
+              {words.form.notNow}
             </Button>
           </Row>
         </Stack>

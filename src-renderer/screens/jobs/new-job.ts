@@ -1,11 +1,6 @@
 import { jobFileFormat } from '../../../src-main/domain/job.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
-
-/** A name for a job that no other has. */
-export function newJobId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(6))
-  return `job-${[...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`
-}
+import { newJobId } from '../../parts/new-job-id.ts'
 
 /**
  * A job with nothing surveyed yet. The temperatures are where a person starts from, to be put right on site: outside

@@ -3,8 +3,9 @@ import { useLocation } from 'wouter'
 import type { AnswerOf, InputOf } from '../../../src-main/contract/requests.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import { call, Refusal } from '../../bridge/call.ts'
-import { useAsk } from '../../bridge/use-ask.ts'
-import { newJob, newJobId } from './new-job.ts'
+import { askKey, useAsk } from '../../bridge/use-ask.ts'
+import { newJobId } from '../../parts/new-job-id.ts'
+import { newJob } from './new-job.ts'
 
 export type JobRow = AnswerOf<'job.list'>['jobs'][number]
 
@@ -36,6 +37,18 @@ export function useJobs() {
     mutationFn: (jobId: string) => call('job.remove', { jobId }),
     onSuccess: refresh,
   })
+  const mark = useMutation({
+    mutationFn: (marks: InputOf<'job.mark'>) => call('job.mark', marks),
+    onSuccess: ({ jobId }) => {
+      queries.removeQueries({ queryKey: askKey('job.read', { jobId }) })
+      void queries.invalidateQueries({ queryKey: askKey('job.summary', { jobId }) })
+      return refresh()
+    },
+  })
+  const copy = useMutation({
+    mutationFn: (jobId: string) => call('job.copy', { jobId }),
+    onSuccess: refresh,
+  })
   const bringIn = useMutation({
     mutationFn: async ({ file, replace }: { readonly file: File; readonly replace: boolean }) =>
       call('job.import', importInput(await file.text(), replace)),
@@ -44,7 +57,7 @@ export function useJobs() {
       return opened(jobId)
     },
   })
-  return { asked, start, sample, remove, bringIn, refresh }
+  return { asked, start, sample, remove, mark, copy, bringIn }
 }
 
 /** A job file as `job.import` takes it; what is in it is for the desk to judge. */
@@ -64,13 +77,4 @@ function parsed(text: string): unknown {
       },
     ])
   }
-}
-
-/** The jobs whose title, customer or place hold every word. */
-export function matching(jobs: readonly JobRow[], text: string): readonly JobRow[] {
-  const words = text.toLocaleLowerCase('en-GB').split(/\s+/).filter(Boolean)
-  return jobs.filter((job) => {
-    const all = `${job.title} ${job.customerName} ${job.place}`.toLocaleLowerCase('en-GB')
-    return words.every((word) => all.includes(word))
-  })
 }

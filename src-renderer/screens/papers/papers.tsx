@@ -7,6 +7,7 @@ import { useOpenJob } from '../../draft/use-draft.ts'
 import { useGoToField } from '../../draft/go-to-field.ts'
 import { Card, Row } from '../../parts/card.tsx'
 import { Notice, Nothing, ProblemList } from '../../parts/notice.tsx'
+import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
 import styles from './papers.module.css'
 import { usePaper } from './use-papers.ts'
 import type { Paper, PaperKind } from './use-papers.ts'
@@ -50,6 +51,7 @@ export function PapersScreen() {
         <Button component={Link} href={`/job/${job.jobId}/survey/add-swap`}>
           Add a swap
         </Button>
+        <SurveyFormButton />
       </Nothing>
     )
   }
@@ -59,6 +61,12 @@ export function PapersScreen() {
         {papers.map((paper) => (
           <PaperCard key={paper.kind} paper={paper} show={setShown} />
         ))}
+        <Card title="The survey form">
+          <div className={styles.paper}>
+            <p>For the site: what the job says already, with room to write and sketch.</p>
+            <SurveyFormButton />
+          </div>
+        </Card>
       </div>
       {shown === null ? null : <Viewer paper={shown} />}
     </>

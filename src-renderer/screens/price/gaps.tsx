@@ -1,66 +1,154 @@
 import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
-import type { Gap } from '../../../src-main/domain/quote.ts'
+import type { Fill } from '../../../src-main/domain/job.ts'
+import type { Gap, Quote, QuoteLine } from '../../../src-main/domain/quote.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Row } from '../../parts/card.tsx'
+import { howMuchOf, money } from '../../parts/figures-in-words.ts'
 import { Notice } from '../../parts/notice.tsx'
+import { FillGap } from './fill-gap.tsx'
+import { withFill, withWaiver } from './job-changes.ts'
 import styles from './price.module.css'
 
-/** Parts that the catalogue cannot supply. Each stops the quote until it is filled or let stand in writing. */
-export function Gaps({ gaps }: { readonly gaps: readonly Gap[] }) {
-  if (gaps.length === 0) return null
-  const open = gaps.filter((gap) => gap.waived === undefined)
-  const title = open.length === 0 ? 'Gaps that you let stand' : 'Gaps: parts that the catalogue cannot supply'
+/** Parts that the catalogue cannot supply: open ones first, then those let stand, then those filled by hand. */
+export function Gaps({ quote }: { readonly quote: Quote }) {
+  const { job } = useOpenJob()
+  const open = quote.gaps.filter(({ waived }) => waived === undefined)
+  const standing = quote.gaps.filter(({ waived }) => waived !== undefined)
+  const gapKeys = new Set(quote.gaps.map(({ gapKey }) => gapKey))
+  const filled = (job.fills ?? []).filter(({ gapKey }) => !gapKeys.has(gapKey))
+  if (open.length + standing.length + filled.length === 0) return null
   return (
-    <Notice tone="warn" title={title}>
-      {gaps.map((gap) => (
-        <GapEntry key={gap.gapKey} gap={gap} />
-      ))}
+    <Notice tone={open.length === 0 ? 'good' : 'warn'} title={titleOf(open.length)}>
+      <ul className={styles.plainList} aria-label="Gaps">
+        {open.map((gap) => (
+          <OpenGap key={gap.gapKey} gap={gap} />
+        ))}
+        {standing.map((gap) => (
+          <StandingGap key={gap.gapKey} gap={gap} />
+        ))}
+        {filled.map((fill) => (
+          <FilledGap
+            key={fill.gapKey}
+            fill={fill}
+            line={quote.lines.find(({ part }) => part?.lineKey === fill.gapKey)}
+          />
+        ))}
+      </ul>
     </Notice>
   )
 }
 
-function GapEntry({ gap }: { readonly gap: Gap }) {
-  const { job, change } = useOpenJob()
+function titleOf(open: number): string {
+  if (open === 0) return 'Every gap is filled or let stand'
+  return open === 1
+    ? 'One part that the catalogue cannot supply'
+    : `${open} parts that the catalogue cannot supply`
+}
+
+type Way = 'fill' | 'stand' | null
+
+function OpenGap({ gap }: { readonly gap: Gap }) {
+  const { change } = useOpenJob()
+  const [way, setWay] = useState<Way>(null)
+  const { gapKey, says, quantity, unit } = gap
+  const fill = (what: Fill) => change({ kind: 'alter', alter: (job) => withFill(job, gapKey, what) })
+  const stand = (reason: string) => change({ kind: 'alter', alter: (job) => withWaiver(job, gapKey, reason) })
+  const flip = (to: Way) => setWay(way === to ? null : to)
+  return (
+    <li className={styles.gap}>
+      <p>
+        {says}
+        {quantity === undefined || unit === undefined ? '' : ` Needed: ${howMuchOf(quantity, unit)}.`}
+      </p>
+      <Row>
+        <Button
+          variant={way === 'fill' ? 'filled' : 'default'}
+          aria-expanded={way === 'fill'}
+          aria-label={`Fill it: ${says}`}
+          onClick={() => flip('fill')}
+        >
+          Fill it
+        </Button>
+        <Button
+          variant={way === 'stand' ? 'filled' : 'default'}
+          aria-expanded={way === 'stand'}
+          aria-label={`Let it stand: ${says}`}
+          onClick={() => flip('stand')}
+        >
+          Let it stand
+        </Button>
+      </Row>
+      {way === 'fill' ? <FillGap gap={gap} fill={fill} /> : null}
+      {way === 'stand' ? <LetStand stand={stand} /> : null}
+    </li>
+  )
+}
+
+function LetStand({ stand }: { readonly stand: (reason: string) => void }) {
   const [reason, setReason] = useState('')
   const [empty, setEmpty] = useState(false)
   const keep = () => {
     setEmpty(reason.trim() === '')
-    if (reason.trim() === '') return
-    change({ kind: 'add', path: 'waivers', value: { gapKey: gap.gapKey, reason } })
-  }
-  const takeBack = () => {
-    const waivers = (job.waivers ?? []).filter((waiver) => waiver.gapKey !== gap.gapKey)
-    change({ kind: 'set', path: 'waivers', value: waivers })
-  }
-  if (gap.waived !== undefined) {
-    return (
-      <div className={styles.gap}>
-        <p>
-          {gap.says} <strong>You let it stand: {gap.waived}</strong>
-        </p>
-        <Row>
-          <Button variant="default" onClick={takeBack} aria-label={`Take this back: ${gap.says}`}>
-            Take this back
-          </Button>
-        </Row>
-      </div>
-    )
+    if (reason.trim() !== '') stand(reason.trim())
   }
   return (
-    <div className={styles.gap}>
-      <p>{gap.says}</p>
+    <form
+      className={styles.find}
+      onSubmit={(event) => {
+        event.preventDefault()
+        keep()
+      }}
+    >
       <TextInput
-        label="Let it stand, because"
+        data-autofocus
+        label="It may stand, because"
         value={reason}
         error={empty ? 'Say in a few words why the quote may go out without it.' : undefined}
         onChange={({ currentTarget }) => setReason(currentTarget.value)}
       />
       <Row>
-        <Button variant="default" onClick={keep} aria-label={`Let it stand: ${gap.says}`}>
-          Let it stand
+        <Button type="submit">Keep the reason</Button>
+      </Row>
+    </form>
+  )
+}
+
+function StandingGap({ gap }: { readonly gap: Gap }) {
+  const { change } = useOpenJob()
+  const takeBack = () => change({ kind: 'alter', alter: (job) => withWaiver(job, gap.gapKey, null) })
+  return (
+    <li className={styles.gap}>
+      <p>
+        {gap.says} <strong>You let it stand: {gap.waived}</strong>
+      </p>
+      <Row>
+        <Button variant="default" onClick={takeBack} aria-label={`Take this back: ${gap.says}`}>
+          Take this back
         </Button>
       </Row>
-    </div>
+    </li>
+  )
+}
+
+type Filled = { readonly fill: Fill; readonly line: QuoteLine | undefined }
+
+function FilledGap({ fill, line }: Filled) {
+  const { change } = useOpenJob()
+  const takeOut = () => change({ kind: 'alter', alter: (job) => withFill(job, fill.gapKey, null) })
+  const says = line?.part?.filled ?? 'A gap was filled by hand.'
+  const oneOff = 'name' in fill ? `${fill.name}, ${money(fill.netCostPence)} each before VAT` : null
+  return (
+    <li className={styles.gap}>
+      <p>
+        {says}{' '}
+        <strong>You filled it with: {oneOff ?? line?.name ?? 'an item that is bought with others'}</strong>
+      </p>
+      <Row>
+        <Button variant="default" onClick={takeOut} aria-label={`Take this out: ${says}`}>
+          Take this out
+        </Button>
+      </Row>
+    </li>
   )
 }

@@ -1,57 +1,177 @@
-import type { LabourAnswer } from '../../../src-main/domain/labour.ts'
+import { memo, useMemo } from 'react'
+import type { Job } from '../../../src-main/domain/job.ts'
+import type { JobLabour, JobTask, LabourAnswer, Modifier } from '../../../src-main/domain/labour.ts'
+import { problemsOf } from '../../bridge/call.ts'
+import { useAsk } from '../../bridge/use-ask.ts'
+import { useWhyPlaces } from '../../draft/use-why-places.ts'
 import { Card } from '../../parts/card.tsx'
 import { hoursAndMinutes, plain } from '../../parts/figures-in-words.ts'
+import { ProblemList, Verdict } from '../../parts/notice.tsx'
 import { useWhy, Why, WhyButton, WhyTree } from '../../parts/why.tsx'
 import styles from './price.module.css'
 
-type Task = LabourAnswer['tasks'][number]
+type Labour = { readonly labour: LabourAnswer; readonly settled: Job }
 
-/** How long the work takes: expected, and the time that four jobs in five stay under. */
-export function LabourCard({ labour }: { readonly labour: LabourAnswer }) {
+/** How long the work takes: who comes, how many days, and each task; asked anew only when the work changes. */
+export const LabourCard = memo(function LabourCard({ labour, settled }: Labour) {
+  const job = useMemo(() => workOf(settled), [settled])
+  const asked = useAsk('labour.job', { job }, { keepOld: true })
+  const problems = problemsOf(asked.error)
   return (
-    <Card title="Time on site">
-      <div className={styles.times}>
-        <p>
-          Expected <span className={styles.big}>{hoursAndMinutes(labour.expectedMin)}</span>
-        </p>
-        <p>
-          Four jobs in five take less than{' '}
-          <span className={styles.big}>{hoursAndMinutes(labour.p80Min)}</span>
-        </p>
-        <div>
-          <Why of="the time on site" why={labour.why} />
-        </div>
-      </div>
-      <table className={styles.table} aria-label="Time, task by task">
-        <thead>
-          <tr>
-            <th scope="col">Task</th>
-            <th scope="col" className={styles.number}>
-              How often
-            </th>
-            <th scope="col" className={styles.number}>
-              Expected
-            </th>
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {labour.tasks.map((task, at) => (
-            <TaskRows key={at} task={task} />
-          ))}
-        </tbody>
-      </table>
-    </Card>
+    <div className={styles.offstage}>
+      <Card title="Time on site">
+        {problems.length > 0 ? (
+          <ProblemList title="The time is not known in full" problems={problems} />
+        ) : null}
+        {asked.data === undefined ? <BriefTimes labour={labour} /> : <FullLabour labour={asked.data} />}
+      </Card>
+    </div>
+  )
+})
+
+/** The job without its prices, which no labour hangs on. */
+function workOf(job: Job): Job {
+  const { options: _o, pricing: _p, overrides: _c, waivers: _w, fills: _f, ...work } = job
+  return work
+}
+
+function BriefTimes({ labour }: { readonly labour: LabourAnswer }) {
+  return (
+    <p>
+      Expected <span className={styles.big}>{hoursAndMinutes(labour.expectedMin)}</span>
+    </p>
   )
 }
 
-function TaskRows({ task }: { readonly task: Task }) {
+const FullLabour = memo(function FullLabour({ labour }: { readonly labour: JobLabour }) {
+  const { tasks, modifiers } = labour
+  const groups = [
+    ...tasks.rooms.map(({ name, expectedMin, tasks: own }) => ({ name, expectedMin, own })),
+    {
+      name: 'Once for the whole job',
+      expectedMin: tasks.shared.reduce((sum, task) => sum + task.expectedMin, 0),
+      own: tasks.shared,
+    },
+  ]
+  return (
+    <>
+      <Times labour={labour} />
+      <Crew labour={labour} />
+      {groups
+        .filter(({ own }) => own.length > 0)
+        .map(({ name, expectedMin, own }) => (
+          <div key={name} className={styles.taskGroup}>
+            <h3>
+              {name}: {hoursAndMinutes(expectedMin)}
+            </h3>
+            <TaskTable name={name} tasks={own} />
+          </div>
+        ))}
+      <h3>What makes the work longer</h3>
+      <ul className={styles.bullets}>
+        {modifiers.map((one) => (
+          <li key={`${one.name} ${one.reason} ${one.factor}`}>
+            <ModifierWords one={one} />
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+})
+
+function Times({ labour }: { readonly labour: JobLabour }) {
+  const { expectedMin, sdMin, p50Min, p80Min, days } = labour
+  return (
+    <dl className={styles.times}>
+      <Time
+        label="Expected, all people together"
+        value={`${hoursAndMinutes(expectedMin)}, give or take ${hoursAndMinutes(sdMin)}`}
+      />
+      <Time label="Even odds by the clock" value={hoursAndMinutes(p50Min)} />
+      <Time label="Four jobs in five take less than" value={hoursAndMinutes(p80Min)} />
+      <Time
+        label="Days"
+        value={days.p50Days === days.p80Days ? plain(days.p80Days) : `${days.p50Days} to ${days.p80Days}`}
+      />
+    </dl>
+  )
+}
+
+function Time({ label, value }: { readonly label: string; readonly value: string }) {
+  return (
+    <div>
+      <dt>{label}</dt>
+      <dd className={styles.big}>{value}</dd>
+    </div>
+  )
+}
+
+function Crew({ labour: { crew, why } }: { readonly labour: JobLabour }) {
+  const heavy = crew.lifts.filter(({ people, needsAid }) => people > 1 || needsAid)
+  return (
+    <>
+      <div>
+        Crew: <strong>{crew.people === 1 ? 'one person' : `${crew.people} people`}</strong>
+        {crew.people > 1
+          ? `, ${hoursAndMinutes(crew.togetherMin)} together and ${hoursAndMinutes(crew.aloneMin)} one alone`
+          : ''}
+        . <Why of="the time on site" why={why} />
+      </div>
+      <ul className={styles.bullets}>
+        {heavy.map((lift) => (
+          <li key={`${lift.swapId} ${lift.how}`}>
+            {lift.name}, {liftWords[lift.how]}: {plain(lift.massKg)} kg, {lift.people} people
+          </li>
+        ))}
+        {crew.notWeighed.map((one) => (
+          <li key={one}>{one}</li>
+        ))}
+      </ul>
+      {crew.aid === undefined ? null : <Verdict tone="warn">{crew.aid}</Verdict>}
+    </>
+  )
+}
+
+const liftWords = { carryIn: 'carried in', hang: 'hung', carryOut: 'carried out' } as const
+
+function TaskTable({ name, tasks }: { readonly name: string; readonly tasks: readonly JobTask[] }) {
+  return (
+    <table className={styles.table} aria-label={`Time, task by task: ${name}`}>
+      <thead>
+        <tr>
+          <th scope="col">Task</th>
+          <th scope="col" className={styles.number}>
+            How often
+          </th>
+          <th scope="col" className={styles.number}>
+            Expected
+          </th>
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {tasks.map((task) => (
+          <TaskRows key={task.taskId} task={task} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function TaskRows({ task }: { readonly task: JobTask }) {
   const why = useWhy(task.name)
   return (
     <>
       <tr>
-        <th scope="row">{task.name}</th>
-        <td className={styles.number}>{plain(task.count)}</td>
+        <th scope="row">
+          {task.name}
+          {task.modifiers.map((one) => (
+            <span key={`${one.name} ${one.reason} ${one.factor}`} className={styles.changed}>
+              <ModifierWords one={one} />
+            </span>
+          ))}
+        </th>
+        <td className={styles.number}>{plain(task.howMany)}</td>
         <td className={styles.number}>{hoursAndMinutes(task.expectedMin)}</td>
         <td className={styles.why}>
           <WhyButton {...why} />
@@ -60,10 +180,24 @@ function TaskRows({ task }: { readonly task: Task }) {
       {why.open ? (
         <tr>
           <td colSpan={4} id={why.regionId} className={styles.reasons}>
-            <WhyTree why={task.why} />
+            <TaskWhy task={task} />
           </td>
         </tr>
       ) : null}
+    </>
+  )
+}
+
+function TaskWhy({ task }: { readonly task: JobTask }) {
+  const leads = useWhyPlaces([])
+  return <WhyTree why={task.why} leads={leads} />
+}
+
+function ModifierWords({ one: { name, how, factor, reason } }: { readonly one: Modifier }) {
+  return (
+    <>
+      {name}
+      {how === 'adds' ? ', added' : ` x ${plain(factor)}`}: {reason}
     </>
   )
 }

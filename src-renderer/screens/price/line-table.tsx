@@ -1,67 +1,146 @@
+import { memo } from 'react'
+import type { Override } from '../../../src-main/domain/job.ts'
 import type { QuoteLine } from '../../../src-main/domain/quote.ts'
+import { useWhyPlaces } from '../../draft/use-why-places.ts'
 import { Card } from '../../parts/card.tsx'
-import { hoursAndMinutes, money, plain } from '../../parts/figures-in-words.ts'
+import { howMuchOf, money } from '../../parts/figures-in-words.ts'
 import { GenericMark } from '../../parts/notice.tsx'
 import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
 import type { LineGroup } from './group-lines.ts'
 import styles from './price.module.css'
+import { canBeChanged, overrideOf, whyForCustomer } from './priced-line.ts'
+
+type Shared = {
+  /** Nothing of the firm's own is shown. */
+  readonly looks: boolean
+  readonly openChange: (lineId: string) => void
+}
+type Table = Shared & { readonly group: LineGroup; readonly overrides: readonly Override[] }
 
 /** The lines of one room, or of the whole job. */
-export function LineTable({ group }: { readonly group: LineGroup }) {
+export function LineTable({ group, overrides, ...shared }: Table) {
   return (
-    <Card title={group.title} aside={<strong>{money(group.netPence)} before VAT</strong>}>
-      <table className={styles.table} aria-label={`Lines: ${group.title}`}>
-        <thead>
-          <tr>
-            <th scope="col">Part or work</th>
-            <th scope="col" className={styles.number}>
-              How much
-            </th>
-            <th scope="col" className={styles.number}>
-              Price
-            </th>
-            <td />
-          </tr>
-        </thead>
-        <tbody>
-          {group.lines.map((line) => (
-            <LineRows key={line.lineId} line={line} />
-          ))}
-        </tbody>
-      </table>
-    </Card>
+    <div className={styles.offstage}>
+      <Card title={group.title} aside={<strong>{money(group.netPence)} before VAT</strong>}>
+        <table className={styles.table} aria-label={`Lines: ${group.title}`}>
+          <thead>
+            <tr>
+              <th scope="col">Part or work</th>
+              <th scope="col" className={styles.number}>
+                How much
+              </th>
+              <th scope="col" className={styles.number}>
+                Price
+              </th>
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            {group.lines.map((line) => (
+              <LineRows key={line.lineId} line={line} override={overrideOf(line, overrides)} {...shared} />
+            ))}
+          </tbody>
+        </table>
+      </Card>
+    </div>
   )
 }
 
-function LineRows({ line }: { readonly line: QuoteLine }) {
+type Row = Shared & { readonly line: QuoteLine; readonly override: Override | undefined }
+
+/** Drawn again only when its own line changes: a stroke of a key in one place leaves the other rows alone. */
+const LineRows = memo(function LineRows({ line, override, looks, openChange }: Row) {
   const why = useWhy(line.name)
+  const shown = looks ? whyForCustomer(line) : line.why
   return (
     <>
       <tr data-line={line.lineId}>
         <th scope="row" className={line.section === 'emitter' ? styles.emitterName : undefined}>
           {line.name} {line.generic ? <GenericMark /> : null}
+          {line.staleSays === undefined || looks ? null : <StaleMark says={line.staleSays} />}
+          {override === undefined || looks ? null : <Changed line={line} override={override} />}
         </th>
-        <td className={styles.number}>{howMuch(line)}</td>
-        <td className={styles.number}>{money(line.netPence)}</td>
+        <td className={styles.number}>{howMuchOf(line.quantity, line.unit)}</td>
+        <td className={styles.number}>
+          {line.was?.netPence === undefined || looks ? null : <Struck was={money(line.was.netPence)} />}
+          {money(line.netPence)}
+        </td>
         <td className={styles.why}>
-          <WhyButton {...why} />
+          <span className={styles.pills}>
+            {shown === null ? null : <WhyButton {...why} />}
+            {looks || !canBeChanged(line) ? null : (
+              <button
+                type="button"
+                id={`change-${line.lineId}`}
+                className={styles.pill}
+                aria-haspopup="dialog"
+                aria-label={`Change: ${line.name}`}
+                onClick={() => openChange(line.lineId)}
+              >
+                Change
+              </button>
+            )}
+          </span>
         </td>
       </tr>
-      {why.open ? (
+      {why.open && shown !== null ? (
         <tr>
           <td colSpan={4} id={why.regionId} className={styles.reasons}>
-            <WhyTree why={line.why} />
+            <LineWhy line={line} why={shown} />
           </td>
         </tr>
       ) : null}
     </>
   )
+})
+
+function LineWhy({ line, why }: { readonly line: QuoteLine; readonly why: QuoteLine['why'] }) {
+  const leads = useWhyPlaces(line.swapIds)
+  return <WhyTree why={why} leads={leads} />
 }
 
-function howMuch({ quantity, unit }: QuoteLine): string {
-  if (unit === 'each') return plain(quantity)
-  if (unit === 'sum') return ''
-  if (unit === 'min') return hoursAndMinutes(quantity)
-  if (unit === 'm2') return `${plain(quantity)} m²`
-  return `${plain(quantity)} ${unit === 'L' ? 'litres' : unit}`
+/** What a person changed on a line: the old value struck through beside the new one, and the reason. */
+function Changed({ line, override }: { readonly line: QuoteLine; readonly override: Override }) {
+  const { quantity, itemId, reason } = override
+  const { was, unit } = line
+  return (
+    <span className={styles.changed}>
+      Changed by hand:{' '}
+      {quantity === undefined || was?.quantity === undefined ? null : (
+        <>
+          <Struck was={howMuchOf(was.quantity, unit)} />
+          {howMuchOf(quantity, unit)} needed;{' '}
+        </>
+      )}
+      {itemId === undefined || was?.name === undefined ? null : (
+        <>
+          <Struck was={was.name} />
+          {line.name};{' '}
+        </>
+      )}
+      {reason}
+    </span>
+  )
+}
+
+function Struck({ was }: { readonly was: string }) {
+  return (
+    <>
+      <del className={styles.struck}>
+        <span className={styles.spoken}>It was </span>
+        {was}
+      </del>{' '}
+      <span className={styles.spoken}>and is now </span>
+    </>
+  )
+}
+
+/** An old price, in words: what is stale, since when, and what to do. */
+function StaleMark({ says }: { readonly says: string }) {
+  return (
+    <details className={styles.stale}>
+      <summary>Old price</summary>
+      <p>{says}</p>
+    </details>
+  )
 }

@@ -1,21 +1,29 @@
 import { Button } from '@mantine/core'
+import { useCallback, useState } from 'react'
 import { Link } from 'wouter'
 import type { Quote } from '../../../src-main/domain/quote.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
-import { Card, Stack } from '../../parts/card.tsx'
-import { Nothing, Verdict, Waiting } from '../../parts/notice.tsx'
-import { SwapOnWall } from '../../parts/swap-on-wall.tsx'
-import { Why } from '../../parts/why.tsx'
+import { Stack } from '../../parts/card.tsx'
+import { Nothing, Waiting } from '../../parts/notice.tsx'
+import { BuyingCard } from './buying/buying-card.tsx'
+import { ChangeLine } from './change-line.tsx'
+import { useCustomerLooks } from './customer-looks.ts'
 import { Gaps } from './gaps.tsx'
 import { groupLines } from './group-lines.ts'
 import { LabourCard } from './labour-card.tsx'
 import { LineTable } from './line-table.tsx'
+import { LostChanges } from './lost-changes.tsx'
+import { OptionsCard } from './pricing/options-card.tsx'
 import styles from './price.module.css'
+import { lostOverrides } from './priced-line.ts'
+import { PricingDialog } from './pricing/pricing-dialog.tsx'
 import { Totals } from './totals.tsx'
+import { Cautions, WarmthCard } from './told-cards.tsx'
+import { Walls } from './walls.tsx'
 
 /** Parts, labour and price of the job, each figure with its reason. */
 export function PriceScreen() {
-  const { job, quote, quoting, problems } = useOpenJob()
+  const { job, standing, quoting, problems } = useOpenJob()
   if (job.swaps.length === 0) {
     return (
       <Nothing title="Nothing to price yet">
@@ -26,75 +34,77 @@ export function PriceScreen() {
       </Nothing>
     )
   }
-  if (quote === null) {
+  if (standing === null) {
     if (problems.length === 0 && quoting) return <Waiting what="Working out parts and price" />
     return (
-      <Nothing title="There is no price yet">
-        <p>Put right what stands above; each sentence leads to its field.</p>
-      </Nothing>
+      <Stack>
+        <Nothing title="There is no price yet">
+          <p>Put right what stands above; each sentence leads to its field.</p>
+        </Nothing>
+        <LostChanges overrides={job.overrides ?? []} />
+      </Stack>
     )
   }
-  return <Priced quote={quote} />
+  return <Priced quote={standing} />
 }
 
 function Priced({ quote }: { readonly quote: Quote }) {
-  const { settled, quoting } = useOpenJob()
+  const open = useOpenJob()
+  const { looks } = useCustomerLooks()
+  const [changing, setChanging] = useState<string | null>(null)
+  const [pricing, setPricing] = useState(false)
+  const openChange = useCallback((lineId: string) => setChanging(lineId), [])
+  const overrides = open.job.overrides ?? none
+  const changed = quote.lines.find(({ lineId }) => lineId === changing)
+  const state = open.quote === null ? 'refused' : open.quoting ? 'working' : 'fresh'
   return (
     <div className={styles.layout}>
       <Stack>
-        <Gaps gaps={quote.gaps} />
-        <WarmthCard quote={quote} />
-        {groupLines(settled, quote.lines).map((group) => (
-          <LineTable key={group.key} group={group} />
+        <Gaps quote={quote} />
+        <LostChanges overrides={lostOverrides(overrides, quote.lines)} />
+        <WarmthCard warmth={quote.warmth} />
+        {groupLines(open.settled, quote.lines).map((group) => (
+          <LineTable
+            key={group.key}
+            group={group}
+            overrides={overrides}
+            looks={looks}
+            openChange={openChange}
+          />
         ))}
-        <LabourCard labour={quote.labour} />
-        <Walls />
-        <Cautions quote={quote} />
+        <OptionsCard />
+        <LabourCard labour={quote.labour} settled={open.settled} />
+        {looks ? null : <BuyingCard />}
+        <Walls settled={open.settled} />
+        <Cautions cautions={quote.cautions} />
       </Stack>
-      <Totals quote={quote} fresh={!quoting} />
+      <Totals quote={quote} state={state} openPricing={() => setPricing(true)} />
+      {changed === undefined ? null : (
+        <ChangeLine
+          line={changed}
+          purchase={quote.internal.purchases.find(({ lineId }) => lineId === changing)}
+          close={() => {
+            setChanging(null)
+            focusAgain(`change-${changed.lineId}`)
+          }}
+        />
+      )}
+      {pricing ? (
+        <PricingDialog
+          quote={quote}
+          close={() => {
+            setPricing(false)
+            focusAgain('open-pricing')
+          }}
+        />
+      ) : null}
     </div>
   )
 }
 
-function WarmthCard({ quote }: { readonly quote: Quote }) {
-  return (
-    <Card title="Is each room warm?">
-      <ul className={styles.plainList}>
-        {quote.warmth.map((one) => (
-          <li key={one.swapId}>
-            <strong>{one.roomName}</strong>{' '}
-            <Verdict tone={one.enough ? 'good' : 'bad'}>{one.enough ? 'Warm enough' : 'Too cold'}</Verdict>{' '}
-            {one.says} <Why of={`warmth of the ${one.roomName}`} why={one.why} />
-          </li>
-        ))}
-      </ul>
-    </Card>
-  )
+/** A closed dialog gives the focus back to what opened it. */
+function focusAgain(id: string): void {
+  setTimeout(() => document.getElementById(id)?.focus(), 50)
 }
 
-function Walls() {
-  const { settled } = useOpenJob()
-  return settled.swaps.map((swap) => {
-    const room = settled.rooms.find((one) => one.roomId === swap.roomId)
-    return (
-      <Card key={swap.swapId} title={`On the wall: ${room?.name ?? ''}`}>
-        <SwapOnWall job={settled} swap={swap} />
-      </Card>
-    )
-  })
-}
-
-function Cautions({ quote }: { readonly quote: Quote }) {
-  if (quote.cautions.length === 0) return null
-  return (
-    <Card title="Cautions" says="They follow from the survey. Local codes and licensed people come first.">
-      <ul className={styles.plainList}>
-        {quote.cautions.map((caution) => (
-          <li key={caution.cautionId}>
-            {caution.says} <Why of={caution.says} why={caution.because} />
-          </li>
-        ))}
-      </ul>
-    </Card>
-  )
-}
+const none = [] as const

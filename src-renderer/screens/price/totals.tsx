@@ -1,77 +1,137 @@
-import { Button } from '@mantine/core'
+import { Button, Switch } from '@mantine/core'
 import { Link } from 'wouter'
+import { reverseChargeWording } from '../../../src-main/domain/pricing.ts'
 import type { Quote } from '../../../src-main/domain/quote.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { figureInWords, money } from '../../parts/figures-in-words.ts'
-import { Why } from '../../parts/why.tsx'
+import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
+import { useCustomerLooks } from './customer-looks.ts'
+import { marginShare } from './pricing/margin-share.ts'
 import styles from './price.module.css'
 
-type Sums = { readonly quote: Quote; readonly fresh: boolean }
+type Sums = {
+  readonly quote: Quote
+  readonly state: 'fresh' | 'working' | 'refused'
+  readonly openPricing: () => void
+}
 
 /** What it comes to, always in sight; and, set apart, what only the firm may see. */
-export function Totals({ quote, fresh }: Sums) {
+export function Totals({ quote, state, openPricing }: Sums) {
   const { job } = useOpenJob()
+  const { looks, setLooks } = useCustomerLooks()
+  const why = useWhy('the whole price')
   return (
     <aside className={styles.totals} aria-label="What it comes to">
       <div className={styles.sums}>
-        <h2>The customer pays</h2>
+        <div className={styles.sumsHead}>
+          <h2>The customer pays</h2>
+          {looks ? null : <WhyButton {...why} />}
+        </div>
         <CustomerSums quote={quote} />
         <p className={styles.fresh} role="status">
-          {fresh ? '' : 'Working it out again …'}
+          {stateWords[state]}
         </p>
-        <Why of="the whole price" why={quote.why} />
+        {looks || !why.open ? null : (
+          <div id={why.regionId}>
+            <WhyTree why={quote.why} />
+          </div>
+        )}
       </div>
+      {looks ? null : <OwnSums quote={quote} />}
       <OptionSums quote={quote} />
-      <div className={`${styles.own} ${styles.ownOnly}`}>
-        <h2>For you only</h2>
-        <dl>
-          <Sum label="Cost to you" value={money(quote.internal.costPence)} />
-          <Sum label="of which labour" value={money(quote.internal.labourCostPence)} />
-          <Sum label="Margin" value={money(quote.internal.marginPence)} />
-        </dl>
-        <p className={styles.under}>On no customer paper.</p>
+      <Switch
+        size="md"
+        label="The customer is looking"
+        description={looks ? 'Your own figures are hidden.' : undefined}
+        checked={looks}
+        onChange={({ currentTarget }) => setLooks(currentTarget.checked)}
+      />
+      <div className={styles.ways2}>
+        {looks ? null : (
+          <Button id="open-pricing" px="sm" variant="default" aria-haspopup="dialog" onClick={openPricing}>
+            How it is priced
+          </Button>
+        )}
+        <Button px="sm" component={Link} href={`/job/${job.jobId}/papers`}>
+          To the papers
+        </Button>
       </div>
-      <Button component={Link} href={`/job/${job.jobId}/papers`}>
-        On to the papers
-      </Button>
     </aside>
   )
 }
 
+const stateWords = {
+  fresh: '',
+  working: 'Working it out again …',
+  refused: 'From before: put right what is wrong first.',
+} as const
+
 function CustomerSums({ quote: { totals } }: Pick<Sums, 'quote'>) {
   return (
-    <dl>
-      <Sum label="Before VAT" value={money(totals.netPence)} />
-      {totals.taxes
-        .filter((tax) => tax.netPence !== 0)
-        .map((tax) => (
-          <Sum
-            key={tax.rateKey}
-            label={`${tax.rateName}, ${figureInWords(tax.basisPoints, 'BasisPoints')}`}
-            value={money(tax.taxPence)}
-          />
-        ))}
-      <div className={`${styles.sum} ${styles.gross}`}>
-        <dt>With VAT</dt>
-        <dd>{money(totals.grossPence)}</dd>
-      </div>
-      <Sum label="Deposit asked" value={money(totals.depositPence)} />
-    </dl>
+    <>
+      <dl data-totals>
+        <Sum label="Before VAT" value={money(totals.netPence)} />
+        {totals.taxes
+          .filter((tax) => tax.netPence !== 0)
+          .map((tax) => (
+            <Sum
+              key={tax.rateKey}
+              label={`${tax.rateName}, ${figureInWords(tax.basisPoints, 'BasisPoints')}`}
+              value={money(tax.taxPence)}
+            />
+          ))}
+        <div className={`${styles.sum} ${styles.gross}`}>
+          <dt>With VAT</dt>
+          <dd>{money(totals.grossPence)}</dd>
+        </div>
+        <Sum label="Deposit asked" value={money(totals.depositPence)} />
+        {totals.reverseChargePence === undefined ? null : (
+          <Sum label="VAT that the customer pays to HMRC" value={money(totals.reverseChargePence)} />
+        )}
+      </dl>
+      {totals.reverseChargePence === undefined ? null : <p>{reverseChargeWording}</p>}
+    </>
+  )
+}
+
+function OwnSums({ quote: { internal, totals } }: Pick<Sums, 'quote'>) {
+  return (
+    <section className={`${styles.own} ${styles.ownOnly}`} aria-label="For your eyes only">
+      <h2>For your eyes only</h2>
+      <dl>
+        <Sum label="Cost to you" value={money(internal.costPence)} />
+        <Sum label="of which labour" value={money(internal.labourCostPence)} />
+        <Sum
+          label="Margin"
+          value={`${money(internal.marginPence)}, ${marginShare(internal.marginPence, totals.netPence)}`}
+        />
+      </dl>
+    </section>
   )
 }
 
 function OptionSums({ quote }: Pick<Sums, 'quote'>) {
-  const open = quote.options.filter((option) => !option.chosen)
-  if (open.length === 0) return null
+  if (quote.options.length === 0) return null
+  const inside = quote.options.filter(({ chosen }) => chosen)
+  const outside = quote.options.filter(({ chosen }) => !chosen)
   return (
     <div className={styles.own}>
-      <h2>Options, outside the total</h2>
+      {inside.length === 0 ? null : <OptionList title="Options chosen, in the total" options={inside} />}
+      {outside.length === 0 ? null : <OptionList title="Options, outside the total" options={outside} />}
+    </div>
+  )
+}
+
+function OptionList({ title, options }: { readonly title: string; readonly options: Quote['options'] }) {
+  return (
+    <>
+      <h2>{title}</h2>
       <dl>
-        {open.map((option) => (
+        {options.map((option) => (
           <Sum key={option.optionId} label={option.name} value={money(option.netPence)} />
         ))}
       </dl>
-    </div>
+    </>
   )
 }
 

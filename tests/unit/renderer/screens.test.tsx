@@ -1,5 +1,6 @@
 /// <reference types="vite/client" />
 import { MantineProvider } from '@mantine/core'
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query'
 import type { ReactNode } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, it } from 'vitest'
@@ -10,22 +11,50 @@ import { WhyTree } from '../../../src-renderer/parts/why.tsx'
 import { firmOf, textOf } from '../../../src-renderer/screens/firm/use-firm.ts'
 import { JobList } from '../../../src-renderer/screens/jobs/job-list.tsx'
 import { jobsStates } from '../../../src-renderer/screens/jobs/jobs.states.ts'
-import { matching } from '../../../src-renderer/screens/jobs/use-jobs.ts'
+import { matching, ofChoice } from '../../../src-renderer/screens/jobs/job-filter.ts'
 
 const drawn = (what: ReactNode) =>
   renderToStaticMarkup(
     <Router ssrPath="/">
-      <MantineProvider>{what}</MantineProvider>
+      <QueryClientProvider client={new QueryClient()}>
+        <MantineProvider>{what}</MantineProvider>
+      </QueryClientProvider>
     </Router>,
   )
 const count = (text: string, part: string) => text.split(part).length - 1
 
 describe('the list of jobs', () => {
-  it('has one entry a job, each with its way in and its remove button', () => {
-    const page = drawn(<JobList jobs={jobsStates.many} remove={() => undefined} />)
+  const nothing = () => undefined
+  const deeds = { remove: nothing, copy: nothing, archive: nothing, setStage: nothing }
+  it('has one entry a job, each with its way in, its stage, its day and what else can be done', () => {
+    const page = drawn(<JobList jobs={jobsStates.many} deeds={deeds} />)
     expect(count(page, '<li')).toBe(40)
-    expect(page).toContain('aria-label="Remove Radiator 7 for the back bedroom"')
-    expect(page).toContain('1 room, 2 swaps')
+    expect(page).toContain('href="/job/job-7/survey"')
+    expect(page).toContain('aria-label="Stage of Radiator 7 for the back bedroom"')
+    expect(page).toContain('aria-label="More for Radiator 7 for the back bedroom"')
+    expect(page).toContain('Begun 23 Nov 2026; 1 room, 2 swaps')
+    expect(page).not.toContain('Show ')
+  })
+  it('shows fifty at a time, and says how many more there are', () => {
+    const [first] = jobsStates.one
+    const jobs = Array.from({ length: 57 }, (_, at) => ({ ...first, jobId: `job-${at}` }))
+    const page = drawn(<JobList jobs={jobs} deeds={deeds} />)
+    expect(count(page, '<li')).toBe(50)
+    expect(page).toContain('Show 7 more')
+  })
+  it('keeps archived jobs out of every choice but their own', () => {
+    const [first] = jobsStates.one
+    const jobs = [
+      { ...first, jobId: 'a' },
+      { ...first, jobId: 'b', stage: 'quoted' as const },
+      { ...first, jobId: 'c', stage: 'quoted' as const, archived: true },
+    ]
+    const ids = (shown: Parameters<typeof ofChoice>[1]) => ofChoice(jobs, shown).map(({ jobId }) => jobId)
+    expect(ids('all')).toEqual(['a', 'b'])
+    expect(ids('quoted')).toEqual(['b'])
+    expect(ids('surveying')).toEqual(['a'])
+    expect(ids('lost')).toEqual([])
+    expect(ids('archived')).toEqual(['c'])
   })
   it('finds jobs by every word, in title, customer or place', () => {
     expect(matching(jobsStates.mixed, 'sam rail').map(({ jobId }) => jobId)).toEqual(['job-2', 'job-3'])
@@ -70,15 +99,18 @@ describe('a list of problems', () => {
 })
 
 describe("the firm's form", () => {
-  it('leaves out what is empty, and keeps a logo that it does not show', () => {
+  it('leaves out what is empty, and keeps the logo until another is chosen', () => {
     const logo = { mediaType: 'image/png', base64: 'AAAA' } as const
     const old = { name: 'Sample Heating', addressLines: ['1 Yard'], logo }
     const text = { ...textOf(old), address: '1 Yard\n\nSampleton', registrations: 'Sample 0000' }
-    expect(firmOf(text, old)).toEqual({
+    expect(firmOf(text)).toEqual({
       name: 'Sample Heating',
       addressLines: ['1 Yard', 'Sampleton'],
       registrations: ['Sample 0000'],
       logo,
+      currency: 'GBP',
+      heatFirst: 'W',
     })
+    expect(firmOf({ ...text, logo: undefined })).not.toHaveProperty('logo')
   })
 })

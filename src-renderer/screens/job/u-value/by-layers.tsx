@@ -1,0 +1,132 @@
+import { Button, NativeSelect, TextInput } from '@mantine/core'
+import { useState } from 'react'
+import { layer as layerShape } from '../../../../src-main/contract/heating/heat.ts'
+import type { Layer } from '../../../../src-main/contract/heating/heat.ts'
+import { layersUValue } from '../../../../src-main/engine/heat/u-value.ts'
+import { Row, Stack } from '../../../parts/card.tsx'
+import styles from '../job.module.css'
+import { NumberBox } from '../quick/number-box.tsx'
+import type { TakeFound } from './found-u.ts'
+
+type Typed = {
+  readonly name: string
+  readonly thicknessMm: unknown
+  readonly conductivityWPerMK: unknown
+  readonly resistanceM2KPerW: unknown
+}
+const newLayer: Typed = {
+  name: '',
+  thicknessMm: undefined,
+  conductivityWPerMK: undefined,
+  resistanceM2KPerW: undefined,
+}
+
+/** Surface resistances inside, m2K/W, by the way the heat goes (ISO 6946); outside is 0.04. */
+const ways = [
+  { value: '0.13', label: 'A wall' },
+  { value: '0.1', label: 'A roof or ceiling (heat goes up)' },
+  { value: '0.17', label: 'A floor (heat goes down)' },
+]
+
+/** A U-value from the layers of a construction, from inside to outside. */
+export function ByLayers({ found }: { readonly found: TakeFound }) {
+  const [rsi, setRsi] = useState('0.13')
+  const [layers, setLayers] = useState<readonly Typed[]>([newLayer])
+  const put = (next: readonly Typed[], inside: string) => {
+    setLayers(next)
+    setRsi(inside)
+    found(read(next, Number(inside)))
+  }
+  const alter = (at: number, part: Partial<Typed>) =>
+    put(
+      layers.map((one, nth) => (nth === at ? { ...one, ...part } : one)),
+      rsi,
+    )
+  return (
+    <Stack>
+      <NativeSelect
+        label="What it is"
+        value={rsi}
+        data={ways}
+        onChange={({ currentTarget }) => put(layers, currentTarget.value)}
+      />
+      {layers.map((one, at) => (
+        <LayerBoxes
+          key={at}
+          nth={at + 1}
+          layer={one}
+          alter={(part) => alter(at, part)}
+          remove={() =>
+            put(
+              layers.filter((_, nth) => nth !== at),
+              rsi,
+            )
+          }
+        />
+      ))}
+      <Row>
+        <Button variant="default" onClick={() => put([...layers, newLayer], rsi)}>
+          Add a layer
+        </Button>
+      </Row>
+    </Stack>
+  )
+}
+
+type Boxes = {
+  readonly nth: number
+  readonly layer: Typed
+  readonly alter: (part: Partial<Typed>) => void
+  readonly remove: () => void
+}
+
+function LayerBoxes({ nth, layer, alter, remove }: Boxes) {
+  return (
+    <fieldset className={styles.item}>
+      <legend>Layer {nth}, counted from inside</legend>
+      <Row>
+        <TextInput
+          label={`Layer ${nth}: what it is`}
+          value={layer.name}
+          onChange={({ currentTarget }) => alter({ name: currentTarget.value })}
+        />
+        <NumberBox
+          id={`layer-${nth}-mm`}
+          label={`Layer ${nth}: thickness (mm)`}
+          value={layer.thicknessMm}
+          set={(thicknessMm) => alter({ thicknessMm })}
+        />
+        <NumberBox
+          id={`layer-${nth}-lambda`}
+          label={`Layer ${nth}: conductivity (W/mK)`}
+          value={layer.conductivityWPerMK}
+          set={(conductivityWPerMK) => alter({ conductivityWPerMK })}
+        />
+        <NumberBox
+          id={`layer-${nth}-r`}
+          label={`Layer ${nth}: or its resistance (m²K/W)`}
+          value={layer.resistanceM2KPerW}
+          set={(resistanceM2KPerW) => alter({ resistanceM2KPerW })}
+        />
+        <Button variant="subtle" color="gray" aria-label={`Remove layer ${nth}`} onClick={remove}>
+          Remove
+        </Button>
+      </Row>
+    </fieldset>
+  )
+}
+
+function read(typed: readonly Typed[], rsi: number) {
+  const layers: Layer[] = []
+  for (const [at, one] of typed.entries()) {
+    const { thicknessMm, conductivityWPerMK, resistanceM2KPerW } = one
+    const name = one.name.trim() === '' ? `Layer ${at + 1}` : one.name
+    const byItself = resistanceM2KPerW !== undefined
+    const made = layerShape.safeParse(
+      byItself ? { name, resistanceM2KPerW } : { name, thicknessMm, conductivityWPerMK },
+    )
+    if (!made.success) return null
+    layers.push(made.data)
+  }
+  return layers.length === 0 ? null : layersUValue({ rsi, rse: 0.04, layers })
+}

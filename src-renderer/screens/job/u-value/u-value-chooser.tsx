@@ -1,0 +1,93 @@
+import { Button, Modal, NativeSelect } from '@mantine/core'
+import { useState } from 'react'
+import { useAsk } from '../../../bridge/use-ask.ts'
+import { useOpenJob } from '../../../draft/use-draft.ts'
+import { Row, Stack } from '../../../parts/card.tsx'
+import { plain } from '../../../parts/figures-in-words.ts'
+import { Waiting } from '../../../parts/notice.tsx'
+import { Why } from '../../../parts/why.tsx'
+import { ByAge } from './by-age.tsx'
+import { ByGround } from './by-ground.tsx'
+import { ByLayers } from './by-layers.tsx'
+import type { FoundU } from './found-u.ts'
+
+type Chooser = { readonly path: string; readonly name: string; readonly areaM2: number }
+
+/** The button that opens the ways to find a U-value, and takes the one that was found. */
+export function UValueChooser({ path, name, areaM2 }: Chooser) {
+  const { change } = useOpenJob()
+  const [opened, setOpened] = useState(false)
+  const take = (uWPerM2K: number) => {
+    change({ kind: 'set', path, value: Math.round(uWPerM2K * 100) / 100 })
+    change({ kind: 'settle' })
+    setOpened(false)
+  }
+  return (
+    <>
+      <Button variant="subtle" aria-label={`Find it: the U-value of ${name}`} onClick={() => setOpened(true)}>
+        Find it
+      </Button>
+      <Modal
+        opened={opened}
+        onClose={() => setOpened(false)}
+        title={`U-value of ${name}`}
+        size="xl"
+        attributes={{ header: { role: 'presentation' } }}
+      >
+        <Ways areaM2={areaM2} take={take} />
+      </Modal>
+    </>
+  )
+}
+
+const ways = [
+  { value: 'age', label: 'From the tables, by the age of the house' },
+  { value: 'layers', label: 'From its layers' },
+  { value: 'ground', label: 'A floor on the ground' },
+]
+
+function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPerM2K: number) => void }) {
+  const tables = useAsk('heat.tables', {}, { staleMs: Infinity })
+  const [way, setWay] = useState('age')
+  const [found, setFound] = useState<FoundU>(null)
+  if (tables.data === undefined) return <Waiting what="Reading the tables" />
+  return (
+    <Stack>
+      <NativeSelect
+        label="How to find it"
+        value={way}
+        data={ways}
+        onChange={({ currentTarget }) => {
+          setFound(null)
+          setWay(currentTarget.value)
+        }}
+      />
+      {way === 'age' ? <ByAge tables={tables.data} found={setFound} /> : null}
+      {way === 'layers' ? <ByLayers found={setFound} /> : null}
+      {way === 'ground' ? <ByGround areaM2={areaM2} found={setFound} /> : null}
+      <div role="status">
+        {found === null ? (
+          <p>Fill in what is asked, and the U-value shows here.</p>
+        ) : found.ok ? (
+          <>
+            <p>
+              <strong>{plain(found.value.uWPerM2K)} W/m²K</strong>
+              {found.value.note === undefined ? '' : ` ${found.value.note}`}
+            </p>
+            <Why of="the U-value" why={found.value.why} />
+          </>
+        ) : (
+          <p>{found.problems.map((problem) => problem.message).join(' ')}</p>
+        )}
+      </div>
+      <Row>
+        <Button
+          disabled={found?.ok !== true}
+          onClick={() => found?.ok === true && take(found.value.uWPerM2K)}
+        >
+          Take this U-value
+        </Button>
+      </Row>
+    </Stack>
+  )
+}

@@ -1,0 +1,68 @@
+import type { Choice } from '../../parts/words.ts'
+import type { TaxCategory } from '../../../src-main/domain/pricing.ts'
+import type { TakeOffKind } from '../../../src-main/domain/take-off.ts'
+
+/** Kinds of parts as a person reads them. */
+export const kindWords: Readonly<Record<TakeOffKind | 'parts', string>> = {
+  emitter: 'Radiators and towel rails',
+  parts: 'All other parts',
+  valve: 'Valves',
+  tail: 'Tails',
+  vent: 'Air vents',
+  blank: 'Blank plugs',
+  seal: 'Thread seal',
+  plug: 'Wall plugs',
+  screw: 'Screws',
+  anchor: 'Board anchors',
+  board: 'Backing boards',
+  filler: 'Filler',
+  sealant: 'Sealant',
+  paint: 'Paint',
+  pipe: 'Pipe',
+  pipeFitting: 'Pipe fittings',
+  clip: 'Pipe clips',
+  collar: 'Pipe collars',
+  insulation: 'Pipe insulation',
+  inhibitor: 'Inhibitor',
+  cleaner: 'Cleaner',
+  testKit: 'Test kits',
+  element: 'Heating elements',
+  sundry: 'Sundries',
+}
+
+export const taxWords: Readonly<Record<TaxCategory, string>> = {
+  standard: 'Standard rate',
+  reduced: 'Reduced rate',
+  zero: 'Zero rate',
+  energySaving: 'Energy-saving materials',
+  exempt: 'Exempt',
+  reverseCharge: 'Reverse charge, standard rate',
+  reverseChargeReduced: 'Reverse charge, reduced rate',
+}
+
+export const taxChoices: readonly Choice[] = Object.entries(taxWords).map(([value, label]) => ({
+  value,
+  label,
+}))
+
+export const sectionWords = {
+  emitter: 'Radiators and towel rails',
+  parts: 'Other parts',
+  labour: 'Labour',
+  travel: 'Travel',
+  other: 'Allowance and options',
+} as const
+
+export const roundingChoices: readonly Choice[] = [
+  { value: 'document', label: 'On the sum at each rate' },
+  { value: 'line', label: 'Line by line' },
+  { value: 'lineTenths', label: 'In tenths, then the sum' },
+]
+
+export const ruleChoices: readonly Choice[] = [
+  { value: 'half-up', label: 'Half a penny up' },
+  { value: 'half-down', label: 'Half a penny down' },
+  { value: 'half-even', label: 'Half a penny to the even penny' },
+  { value: 'up', label: 'Always up' },
+  { value: 'down', label: 'Always down' },
+]
