@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { heatTables } from '../src-main/contract/house.ts'
+import { heatTables } from '../src-main/contract/heating/house.ts'
 
 /** The heat tables as delivered, read from their file and checked against their shape. */
 export const heatTablesOnDisk = heatTables.parse(

@@ -1,6 +1,6 @@
 import loadHighs from 'highs'
 import { solvedFrom, solverSettings } from '../src-main/desk/buying/solver.ts'
-import type { Solve } from '../src-main/engine/buying/supplier-split.ts'
+import type { Solve } from '../src-main/engine/buying/split/supplier-split.ts'
 
 /** The same solver with the same settings as the desk's, without a thread of its own: for many small models in a row. */
 export async function solverInProcess(): Promise<Solve> {
