@@ -4,7 +4,7 @@ export function segment(marker: number, body: readonly number[]): readonly numbe
   return [0xff, marker, length >> 8, length & 0xff, ...body]
 }
 
-export const letters = (text: string): readonly number[] => [...text].map((letter) => letter.charCodeAt(0))
+export const letters = (text: string): readonly number[] => Array.from(text, (letter) => letter.charCodeAt(0))
 
 const start = [0xff, 0xd8]
 export const end = [0xff, 0xd9]

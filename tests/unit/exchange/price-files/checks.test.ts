@@ -34,7 +34,7 @@ describe('a GTIN', () => {
     fc.assert(
       fc.property(twelve, fc.nat(12), fc.integer({ min: 1, max: 9 }), (digits, at, by) => {
         const whole = Array.from({ length: 10 }, (_, check) => `${digits}${check}`).find(isGtin) ?? ''
-        const changed = [...whole].map((figure, index) =>
+        const changed = Array.from(whole, (figure, index) =>
           index === at ? String((Number(figure) + by) % 10) : figure,
         )
         expect(isGtin(changed.join(''))).toBe(false)
@@ -117,7 +117,7 @@ describe('the check of a row', () => {
           'validTo',
         ),
       )
-      .map(([base, other, field]) => ({ ...base, [field]: other[field as keyof typeof other] }))
+      .map(([base, other, field]) => ({ ...base, [field]: other[field] }))
     fc.assert(
       fc.property(oneWrong, (one) => {
         expect(isListRow(one)).toBe(listRow.safeParse(one).success)
