@@ -1,18 +1,31 @@
-import { spawn } from 'node:child_process'
+import { execFile, spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
 import { once } from 'node:events'
 import { existsSync } from 'node:fs'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { cp, mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser, Page } from 'playwright-core'
-import { vi } from 'vitest'
+import { promisify } from 'node:util'
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, vi } from 'vitest'
 import { launchBrowser } from '../browser.ts'
 
 // A story starts a program and a browser and reads many pages: on a busy machine it may take its time.
 vi.setConfig({ testTimeout: 180_000, hookTimeout: 60_000 })
 
+/** One browser for all stories of a file; each has a window and a data folder of its own. */
+let shared: Promise<Browser> | undefined
+
+/** A data file that has the shipped catalogue and nothing else, made once for all stories of a file. */
+let begun: Promise<string> | undefined
+
+afterAll(async () => {
+  await (await shared)?.close()
+  if (begun !== undefined) await rm(await begun, { recursive: true, force: true })
+})
+
 const host = join(import.meta.dirname, '../../out/main/host.js')
+const terminal = join(import.meta.dirname, '../../out/main/terminal.js')
 
 /** The day that every story is told on. */
 export const storyDay = '2026-11-25'
@@ -38,9 +51,12 @@ export async function openApp(surroundings: Surroundings = {}): Promise<OpenApp>
   if (!existsSync(host)) throw new Error(`${host} is not there: build first, with npm run build.`)
   const { zone = 'UTC', scheme = 'light', width = 1280, height = 800 } = surroundings
   const folder = await mkdtemp(join(tmpdir(), 'tailpiece-story-'))
+  begun ??= beginData()
+  await cp(await begun, folder, { recursive: true })
   const child = startHost(folder, zone)
   const address = await addressOf(child)
-  const browser = await launchBrowser()
+  shared ??= launchBrowser()
+  const browser = await shared
   const context = await browser.newContext({
     timezoneId: zone,
     locale: 'en-GB',
@@ -57,7 +73,13 @@ export async function openApp(surroundings: Surroundings = {}): Promise<OpenApp>
   })
   await page.goto(address)
   await page.getByRole('heading', { name: 'Jobs', level: 1 }).waitFor()
-  return { page, faults, close: () => closeAll(browser, child, folder) }
+  return { page, faults, close: () => closeAll(context, child, folder) }
+}
+
+async function beginData(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'tailpiece-begun-'))
+  await promisify(execFile)(process.execPath, [terminal, 'job.list', '--data', folder], { timeout: 60_000 })
+  return folder
 }
 
 function startHost(folder: string, zone: string): ChildProcess {
@@ -83,8 +105,8 @@ async function addressOf(child: ChildProcess): Promise<string> {
   })
 }
 
-async function closeAll(browser: Browser, child: ChildProcess, folder: string): Promise<void> {
-  await browser.close()
+async function closeAll(context: BrowserContext, child: ChildProcess, folder: string): Promise<void> {
+  await context.close()
   if (child.exitCode === null && child.signalCode === null) {
     const gone = once(child, 'exit')
     child.kill('SIGTERM')

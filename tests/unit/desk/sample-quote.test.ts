@@ -178,6 +178,9 @@ describe('what cannot be supplied is a gap, never dropped', () => {
       {
         gapKey: 'element thread="G1/2" watts=999',
         says: 'The catalogue has no heating element (999 W, G1/2).',
+        itemKind: 'element',
+        quantity: 1,
+        unit: 'each',
       },
     ])
     const waivers = [{ gapKey: 'element thread="G1/2" watts=999', reason: 'The electrician brings it' }]
