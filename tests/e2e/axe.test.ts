@@ -1,6 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright'
-import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
+import { found } from './axe-finds.ts'
 import { openApp } from './open-app.ts'
 import type { OpenApp } from './open-app.ts'
 import { addBedroom, addSwap, beginJob, fill, follow, press } from './steps.ts'
@@ -11,18 +10,9 @@ afterEach(async () => {
   app = null
 })
 
-/** What axe finds, in one line each. The PDF viewer inside the frame is the browser's own. */
-async function found(page: Page): Promise<readonly string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).exclude('iframe').analyze()
-  expect(passes.length).toBeGreaterThan(10)
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
-  )
-}
-
-describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) => {
+describe('axe, light and dark', () => {
   it('finds nothing on the list of jobs, the firm and a refused form', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     expect(await found(page)).toEqual([])
     await press(page, 'New job')
@@ -38,7 +28,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing on any page of the survey, nor beside a refused number', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await press(page, 'Open the sample job')
     const survey = page.getByRole('navigation', { name: 'The survey' })
@@ -59,7 +49,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing on parts and price with reasons open, nor on the papers', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await press(page, 'Open the sample job')
     await follow(page, 'Parts and price')
@@ -76,7 +66,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing in the question before a removal, nor where the firm or a swap is still wanted', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await beginJob(page)
     await addBedroom(page)

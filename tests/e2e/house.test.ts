@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
+import { found } from './axe-finds.ts'
 import { openApp } from './open-app.ts'
 import type { OpenApp } from './open-app.ts'
 import { addBedroom, beginJob, fill, follow, press, waitUntilSaved } from './steps.ts'
@@ -38,14 +38,6 @@ async function openHouse(page: Page): Promise<void> {
   await page
     .getByText(/^With these swaps the house is warm at \d\d\.\d °C flow; Bathroom decides it\.$/)
     .waitFor()
-}
-
-async function found(page: Page): Promise<readonly string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).analyze()
-  expect(passes.length).toBeGreaterThan(10)
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
-  )
 }
 
 describe('the house, without a mouse', () => {
@@ -149,9 +141,9 @@ async function givePipes(page: Page): Promise<void> {
   }
 }
 
-describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) => {
+describe('axe, light and dark', () => {
   it('finds nothing on the house with its reasons and pipes, nor beside the plot', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await openHouse(page)
     await press(page, 'Why: the flow temperature of Bathroom')
@@ -166,7 +158,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing where there are no rooms, and where a room is only guessed', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await beginJob(page)
     await follow(page, 'House')

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
+import { found } from './axe-finds.ts'
 import { openApp } from './open-app.ts'
 import type { OpenApp } from './open-app.ts'
 import { fill, follow, press, waitUntilSaved } from './steps.ts'
@@ -10,15 +10,6 @@ afterEach(async () => {
   await app?.close()
   app = null
 })
-
-/** What axe finds, in one line each. */
-async function found(page: Page): Promise<readonly string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).exclude('iframe').analyze()
-  expect(passes.length).toBeGreaterThan(10)
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
-  )
-}
 
 const mostTabs = 120
 
@@ -296,9 +287,9 @@ describe('the firm’s own figures', () => {
   })
 })
 
-describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) => {
+describe('axe, light and dark', () => {
   it('finds nothing in the first steps, whole or refused, nor in what comes after', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     expect(await found(page)).toEqual([])
     await follow(page, 'Set up your firm')
@@ -314,7 +305,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing in the list of jobs, its menu, the search and the keys', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await press(page, 'Open the sample job')
     await page.getByRole('heading', { name: 'The customer' }).waitFor()
@@ -338,7 +329,7 @@ describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) =>
   })
 
   it('finds nothing among the firm’s figures, found, changed and refused', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await follow(page, 'Your firm')
     await page.getByLabel('Find a figure').fill('vat')

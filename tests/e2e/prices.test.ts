@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
+import { found } from './axe-finds.ts'
 import { openApp } from './open-app.ts'
 import type { OpenApp } from './open-app.ts'
 import { fill, follow, press } from './steps.ts'
@@ -37,15 +37,6 @@ async function counted(page: Page): Promise<Readonly<Record<string, string>>> {
   const names = await page.locator('dl dt').allInnerTexts()
   const values = await page.locator('dl dd').allInnerTexts()
   return Object.fromEntries(names.map((name, at) => [name, values[at] ?? '']))
-}
-
-/** What axe finds, in one line each. */
-async function found(page: Page): Promise<readonly string[]> {
-  const { violations, passes } = await new AxeBuilder({ page }).analyze()
-  expect(passes.length).toBeGreaterThan(10)
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
-  )
 }
 
 describe('a price file dropped on the window', () => {
@@ -136,9 +127,9 @@ describe('the catalogue', () => {
   })
 })
 
-describe.each(['light', 'dark'] as const)('axe, with the %s screen', (scheme) => {
+describe('axe, light and dark', () => {
   it('finds nothing on prices, a file being brought in, suppliers and the catalogue', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await follow(page, 'Prices')
     await page.getByRole('grid', { name: 'Prices found' }).waitFor()

@@ -1,10 +1,10 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import { readFile } from 'node:fs/promises'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
 import { cleanJpeg } from '../../src-main/desk/photos/clean-jpeg.ts'
 import { exifWithPlace } from '../unit/desk/photos/jpeg-for-tests.ts'
+import { found } from './axe-finds.ts'
 import { openApp } from './open-app.ts'
 import type { OpenApp } from './open-app.ts'
 import { addBedroom, beginJob, fill, follow, press, waitUntilSaved } from './steps.ts'
@@ -25,13 +25,6 @@ async function wattsShown(page: Page): Promise<number> {
   // One watt is 3.412142 BTU an hour (exact definitions); both are shown whole.
   expect(Math.abs((btu ?? 0) - (watts ?? 0) * 3.412142)).toBeLessThan(3)
   return watts ?? 0
-}
-
-async function axeFinds(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).exclude('iframe').analyze()
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`,
-  )
 }
 
 describe('a room entered quickly', () => {
@@ -213,29 +206,29 @@ async function savedForm(page: Page): Promise<string> {
   return texts.join(' ').replace(/\s+/g, ' ')
 }
 
-describe.each(['light', 'dark'] as const)('axe on the survey, with the %s screen', (scheme) => {
+describe('axe on the survey, light and dark', () => {
   it('finds nothing while a room is added, nor in quick entry and photos', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await beginJob(page)
     await follow(page, 'Add a room')
     await press(page, 'Add the room')
     await page.getByText('The room wants a name, such as Back bedroom.').waitFor()
-    expect(await axeFinds(page)).toEqual([])
+    expect(await found(page)).toEqual([])
     await addBedroom(page)
     await waitUntilSaved(page)
     await page
       .locator('input[type=file]')
       .setInputFiles([{ name: 'wall.jpg', mimeType: 'image/jpeg', buffer: await picture(page) }])
     await page.getByRole('button', { name: 'Open Photo 1 large' }).waitFor()
-    expect(await axeFinds(page)).toEqual([])
+    expect(await found(page)).toEqual([])
     await page.getByRole('button', { name: 'Open Photo 1 large' }).click()
     await page.getByRole('dialog').waitFor()
-    expect(await axeFinds(page)).toEqual([])
+    expect(await found(page)).toEqual([])
   })
 
   it('finds nothing in elements and in the three ways to a U-value', async () => {
-    app = await openApp({ scheme })
+    app = await openApp()
     const { page } = app
     await beginJob(page)
     await addBedroom(page)
@@ -248,10 +241,10 @@ describe.each(['light', 'dark'] as const)('axe on the survey, with the %s screen
       'A floor on the ground',
     ]) {
       await way.selectOption(name)
-      expect(await axeFinds(page)).toEqual([])
+      expect(await found(page)).toEqual([])
     }
     await page.keyboard.press('Escape')
     await page.getByRole('dialog').waitFor({ state: 'hidden' })
-    expect(await axeFinds(page)).toEqual([])
+    expect(await found(page)).toEqual([])
   })
 })
