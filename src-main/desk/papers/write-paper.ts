@@ -1,11 +1,11 @@
-import { randomUUID } from 'node:crypto'
-import { mkdir, open, rename, rm, stat } from 'node:fs/promises'
-import { dirname, join, resolve } from 'node:path'
+import { mkdir, stat } from 'node:fs/promises'
+import { join, resolve } from 'node:path'
 import type { Desk } from '../desk.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { ioRefusal } from './io-sentence.ts'
 import type { Printed } from './print-pdf.ts'
+import { startsWith, writeWhole } from '../write-whole.ts'
 
 export type Paper = { readonly path: string; readonly pages: number; readonly bytes: number }
 
@@ -64,34 +64,8 @@ async function mayStandAt(path: string, field: string | undefined): Promise<Outc
     const message = `${path} is a folder, so no file can stand there.`
     return refuse('io', message, field, 'Put a file name after the folder.')
   }
-  if (found.isFile() && (found.size === 0 || (await isPdf(path)))) return accept(true)
+  if (found.isFile() && (found.size === 0 || (await startsWith(path, Buffer.from('%PDF-')))))
+    return accept(true)
   const message = `${path} is already there and is not a PDF, so it was left as it is.`
   return refuse('conflict', message, field, 'Name another file.')
-}
-
-async function isPdf(path: string): Promise<boolean> {
-  const file = await open(path, 'r')
-  try {
-    const { buffer } = await file.read({ buffer: Buffer.alloc(5), position: 0 })
-    return buffer.toString('latin1') === '%PDF-'
-  } finally {
-    await file.close()
-  }
-}
-
-async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
-  const beside = join(dirname(path), `.tailpiece-${randomUUID()}.tmp`)
-  try {
-    const file = await open(beside, 'wx')
-    try {
-      await file.writeFile(bytes)
-      await file.sync()
-    } finally {
-      await file.close()
-    }
-    await rename(beside, path)
-  } catch (error) {
-    await rm(beside, { force: true })
-    throw error
-  }
 }

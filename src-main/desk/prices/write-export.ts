@@ -1,6 +1,5 @@
-import { randomUUID } from 'node:crypto'
-import { mkdir, open, rename, rm, stat } from 'node:fs/promises'
-import { dirname, join, resolve } from 'node:path'
+import { mkdir, stat } from 'node:fs/promises'
+import { join, resolve } from 'node:path'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { csvFile } from '../../exchange/price-export/csv-file.ts'
@@ -8,6 +7,7 @@ import type { Table } from '../../exchange/price-export/table.ts'
 import { mostSheetRows, xlsxFile } from '../../exchange/price-export/xlsx-file.ts'
 import type { Desk } from '../desk.ts'
 import { ioRefusal } from '../papers/io-sentence.ts'
+import { startsWith, writeWhole } from '../write-whole.ts'
 
 export type Export = { readonly path: string; readonly rows: number; readonly bytes: number }
 
@@ -80,31 +80,4 @@ async function mayStandAt(
   if (found.isFile() && (found.size === 0 || (await startsWith(path, begins[form])))) return accept(true)
   const message = `${path} is already there and is no export of this form, so it was left as it is.`
   return refuse('conflict', message, field, 'Name another file.')
-}
-
-async function startsWith(path: string, first: Buffer): Promise<boolean> {
-  const file = await open(path, 'r')
-  try {
-    const { buffer } = await file.read({ buffer: Buffer.alloc(first.length), position: 0 })
-    return buffer.equals(first)
-  } finally {
-    await file.close()
-  }
-}
-
-async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
-  const beside = join(dirname(path), `.tailpiece-${randomUUID()}.tmp`)
-  try {
-    const file = await open(beside, 'wx')
-    try {
-      await file.writeFile(bytes)
-      await file.sync()
-    } finally {
-      await file.close()
-    }
-    await rename(beside, path)
-  } catch (error) {
-    await rm(beside, { force: true })
-    throw error
-  }
 }

@@ -21,7 +21,7 @@ export type RelaxInput = {
   readonly cutting: Cutting
   readonly limits: BarLimits
   readonly pool: Pool
-  /** A bound above this is as good as any: the work stops there. */
+  /** A bound above this is enough: the work stops there. */
   readonly goal: number
 }
 
