@@ -35,6 +35,10 @@ export default defineConfig({
   renderer: {
     root: 'src-renderer',
     plugins: [react()],
-    build: { outDir: 'out/renderer', rolldownOptions: { input: { index: 'src-renderer/index.html' } } },
+    build: {
+      outDir: 'out/renderer',
+      minify: true,
+      rolldownOptions: { input: { index: 'src-renderer/index.html' } },
+    },
   },
 })

@@ -7,6 +7,8 @@ import type { Browser } from 'playwright-core'
 
 const usualPlaces: Readonly<Record<string, readonly string[]>> = {
   linux: [
+    // The same engine without the browser's own bars: it starts in half the time.
+    '/usr/bin/chromium-headless-shell',
     '/usr/bin/chromium',
     '/usr/bin/chromium-browser',
     '/usr/bin/google-chrome',
@@ -60,8 +62,11 @@ function installed(): string | null {
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
     })
   apt(['update', '-q'])
-  apt(['install', '-y', '-q', '--no-install-recommends', 'chromium'])
-  return existsSync('/usr/bin/chromium') ? '/usr/bin/chromium' : null
+  const names = ['chromium-headless-shell', 'chromium'] as const
+  const name = names.find(
+    (each) => apt(['install', '-y', '-q', '--no-install-recommends', each]).status === 0,
+  )
+  return name === undefined ? null : `/usr/bin/${name}`
 }
 
 /** A browser with a fresh profile. Close it when the test is over. */

@@ -106,7 +106,11 @@ describe('the catalogue', () => {
     const { page, faults } = app
     await follow(page, 'Catalogue')
     await fill(page, 'Name, size, code or what you call it', 'lockshield angled 15 chrome')
-    await page.getByRole('list', { name: 'Items', exact: true }).getByRole('link').first().click()
+    await page
+      .getByRole('list', { name: 'Items', exact: true })
+      .getByRole('link', { name: /^Lockshield.*angled.*chrome/i })
+      .first()
+      .click()
     await press(page, 'Copy it as one of our own')
     await fill(page, 'Name of the copy', 'Our own lockshield')
     await press(page, 'Make the copy')
