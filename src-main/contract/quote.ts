@@ -24,13 +24,6 @@ export const quoteBuild = query('quote.build', {
   output: quote,
 })
 
-export const quoteKeep = command('quote.keep', {
-  doc: 'Keeps a quote as it stands today, job, prices and answer, under a name of its own.',
-  needs: 'data',
-  input: record({ job }),
-  output: record({ quoteId: key, keptOn: z.iso.date() }),
-})
-
 /**
  * How a pick list is made: what is in the van is taken first; each line from whoever is cheapest for it (when absent), or the
  * cheapest split with carriage, free carriage and minimum orders. The quote's cost stays as it is.
@@ -71,7 +64,7 @@ export const setOutPdf = printed(
 )
 
 export const paperRead = query('paper.read', {
-  doc: 'The bytes of a document made before, by its file name.',
-  input: record({ name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._ -]{0,150}\.pdf$/) }),
+  doc: 'The bytes of a document or an export made before, by its file name.',
+  input: record({ name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._ -]{0,150}\.(?:pdf|csv|xlsx)$/) }),
   output: record({ name: z.string(), base64: z.string() }),
 })

@@ -12,6 +12,7 @@ import * as hydraulics from './heating/hydraulics.ts'
 import * as labour from './labour.ts'
 import * as money from './money.ts'
 import * as prices from './price-lists.ts'
+import * as quoteLife from './quote-life.ts'
 import * as quotes from './quote.ts'
 import * as suppliers from './suppliers.ts'
 import * as survey from './survey.ts'
@@ -87,11 +88,17 @@ export const requests = {
   'priceFile.compare': prices.priceFileCompare,
   'priceFile.look': prices.priceFileLook,
   'priceList.link': prices.priceListLink,
+  'priceList.setPrice': prices.priceListSetPrice,
   'priceList.row': prices.priceListRow,
   'priceList.search': prices.priceListSearch,
   'quote.build': quotes.quoteBuild,
-  'quote.keep': quotes.quoteKeep,
+  'quote.compare': quoteLife.quoteCompare,
+  'quote.drift': quoteLife.quoteDrift,
+  'quote.issue': quoteLife.quoteIssue,
+  'quote.list': quoteLife.quoteList,
+  'quote.mark': quoteLife.quoteMark,
   'quote.pdf': quotes.quotePdf,
+  'quote.read': quoteLife.quoteRead,
   'room.quick': survey.roomQuick,
   'row.makeItem': catalogue.rowMakeItem,
   'setOut.pdf': quotes.setOutPdf,

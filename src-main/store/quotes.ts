@@ -1,11 +1,16 @@
+import { createHash } from 'node:crypto'
+import { sql } from 'kysely'
 import { z } from 'zod'
 import { fixing, taskMinutes } from '../domain/figures.ts'
 import { item } from '../domain/item.ts'
 import { job } from '../domain/job.ts'
 import { supplier, supplierPrice } from '../domain/price.ts'
 import { pickList, quote } from '../domain/quote.ts'
-import { day, key, list, record } from '../domain/schema.ts'
-import { fromJson, readRow } from './read-row.ts'
+import { quoteEvent } from '../domain/quote-life.ts'
+import type { IssuedQuoteRow, QuoteEvent } from '../domain/quote-life.ts'
+import { key, list, record } from '../domain/schema.ts'
+import { fromJson, fieldsOf, readRow } from './read-row.ts'
+import { unreadableRow } from './sqlite/troubles.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
 
 const figuresInForce = record({
@@ -34,35 +39,196 @@ const snapshot = record({
 })
 export type QuoteSnapshot = z.infer<typeof snapshot>
 
-const keptQuote = record({ quoteId: key, jobId: key, keptOn: day })
-export type KeptQuote = z.infer<typeof keptQuote> & { readonly snapshot: QuoteSnapshot }
+/** An issued quote without its state, which depends on the day it is asked. */
+export type IssuedHead = Omit<IssuedQuoteRow, 'state' | 'since'>
 
-/** Keeps a quote for good, under the next number of its year (`Q-2026-0007`), which it gives back. */
-export async function keepQuote(tx: WriteTx, keptOn: string, kept: QuoteSnapshot): Promise<string> {
-  const quoteId = await nextNumber(tx, keptOn.slice(0, 4))
-  await tx
-    .insertInto('kept_quote')
-    .values({ quote_id: quoteId, job_id: kept.job.jobId, kept_on: keptOn, snapshot: JSON.stringify(kept) })
-    .execute()
-  return quoteId
+export type IssuedQuote = IssuedHead & {
+  readonly snapshot: QuoteSnapshot
+  /** The version of the program that worked it out. */
+  readonly program: string
 }
 
-/** A kept quote, whole; null when there is none of that number. */
-export async function readKeptQuote(tx: ReadTx, quoteId: string): Promise<KeptQuote | null> {
-  const row = await tx.selectFrom('kept_quote').selectAll().where('quote_id', '=', quoteId).executeTakeFirst()
+const headColumns = [
+  'quote_id as quoteId',
+  'number',
+  'revision',
+  'job_id as jobId',
+  'title',
+  'customer_name as customerName',
+  'issued_on as issuedOn',
+  'valid_until as validUntil',
+  'gross_pence as grossPence',
+] as const
+
+/** The number that is next in a series, were it given now. A number that stands already, by another pattern, is passed over. */
+export async function nextInSeries(
+  tx: ReadTx,
+  series: string,
+  numberOf: (nth: number) => string,
+): Promise<number> {
+  const row = await tx
+    .selectFrom('number_series')
+    .select('last')
+    .where('series', '=', series)
+    .executeTakeFirst()
+  let nth = (row?.last ?? 0) + 1
+  while (await numberStands(tx, numberOf(nth))) nth += 1
+  return nth
+}
+
+async function numberStands(tx: ReadTx, number: string): Promise<boolean> {
+  const found = await tx
+    .selectFrom('issued_quote')
+    .select('quote_id')
+    .where((where) => where.or([where('number', '=', number), where('quote_id', '=', number)]))
+    .executeTakeFirst()
+  return found !== undefined
+}
+
+/** Notes that a series has come to `nth`. */
+export async function takeNumber(tx: WriteTx, series: string, nth: number): Promise<void> {
+  await tx
+    .insertInto('number_series')
+    .values({ series, last: nth })
+    .onConflict((conflict) => conflict.column('series').doUpdateSet({ last: nth }))
+    .execute()
+}
+
+type Frozen = IssuedQuote & { readonly pdf: Uint8Array; readonly pages: number }
+
+/** Keeps a quote for good: what went in, what came out, and the bytes of its PDF with their hash. */
+export async function keepIssued(tx: WriteTx, frozen: Frozen): Promise<void> {
+  await tx
+    .insertInto('issued_quote')
+    .values({
+      quote_id: frozen.quoteId,
+      number: frozen.number,
+      revision: frozen.revision,
+      job_id: frozen.jobId,
+      title: frozen.title,
+      customer_name: frozen.customerName,
+      issued_on: frozen.issuedOn,
+      valid_until: frozen.validUntil,
+      gross_pence: frozen.grossPence,
+      program: frozen.program,
+      snapshot: JSON.stringify(frozen.snapshot),
+      pdf: frozen.pdf,
+      pdf_hash: hashOf(frozen.pdf),
+      pages: frozen.pages,
+    })
+    .execute()
+}
+
+/** SHA-256 of some bytes, in hexadecimal. */
+export function hashOf(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex')
+}
+
+/** An issued quote, whole; null when there is none of that name. */
+export async function readIssued(tx: ReadTx, quoteId: string): Promise<IssuedQuote | null> {
+  const row = await tx
+    .selectFrom('issued_quote')
+    .select([...headColumns, 'program', 'snapshot'])
+    .where('quote_id', '=', quoteId)
+    .executeTakeFirst()
   if (row === undefined) return null
   const what = `The quote ${quoteId}`
-  const whose = readRow(keptQuote, { quoteId, jobId: row.job_id, keptOn: row.kept_on }, what)
-  return { ...whose, snapshot: readRow(snapshot, fromJson(row.snapshot, what), what) }
+  return { ...row, snapshot: readRow(snapshot, fromJson(row.snapshot, what), what) }
 }
 
-async function nextNumber(tx: ReadTx, year: string): Promise<string> {
-  const start = `Q-${year}-`
-  const rows = await tx
-    .selectFrom('kept_quote')
-    .select('quote_id')
-    .where('quote_id', 'like', `${start}%`)
+/** The PDF of an issued quote as it went out. Null for one that was kept before PDFs were; damage is an error. */
+export async function readIssuedPdf(
+  tx: ReadTx,
+  quoteId: string,
+): Promise<{ readonly bytes: Uint8Array; readonly pages: number; readonly hash: string } | null> {
+  const row = await tx
+    .selectFrom('issued_quote')
+    .select(['pdf', 'pdf_hash', 'pages'])
+    .where('quote_id', '=', quoteId)
+    .executeTakeFirst()
+  if (row === undefined || row.pdf === null || row.pdf_hash === null || row.pages === null) return null
+  if (hashOf(row.pdf) !== row.pdf_hash)
+    throw unreadableRow(`The PDF of the quote ${quoteId}`, 'it has changed since it was issued')
+  return { bytes: row.pdf, pages: row.pages, hash: row.pdf_hash }
+}
+
+/** Issued quotes in short with what happened to them, the newest first; those of one job where one is named. */
+export async function listIssued(
+  tx: ReadTx,
+  jobId?: string,
+): Promise<readonly (IssuedHead & { readonly events: readonly QuoteEvent[] })[]> {
+  const heads = await tx
+    .selectFrom('issued_quote')
+    .select(headColumns)
+    .$if(jobId !== undefined, (query) => query.where('job_id', '=', jobId ?? ''))
+    .orderBy('issued_on', 'desc')
+    .orderBy(sql`issued_quote.rowid`, 'desc')
     .execute()
-  const last = Math.max(0, ...rows.map(({ quote_id }) => Number(quote_id.slice(start.length))))
-  return `${start}${String(last + 1).padStart(4, '0')}`
+  const events = await tx
+    .selectFrom('quote_event')
+    .innerJoin('issued_quote', 'issued_quote.quote_id', 'quote_event.quote_id')
+    .select(['quote_event.quote_id as quoteId', 'kind', 'on_day', 'at', 'reason', 'body'])
+    .$if(jobId !== undefined, (query) => query.where('issued_quote.job_id', '=', jobId ?? ''))
+    .orderBy('event_no')
+    .execute()
+  const byQuote = Map.groupBy(events, ({ quoteId }) => quoteId)
+  return heads.map((head) => ({ ...head, events: (byQuote.get(head.quoteId) ?? []).map(eventOf) }))
+}
+
+/** What happened to a quote, in order. */
+export async function eventsOf(tx: ReadTx, quoteId: string): Promise<readonly QuoteEvent[]> {
+  const rows = await tx
+    .selectFrom('quote_event')
+    .select(['quote_id as quoteId', 'kind', 'on_day', 'at', 'reason', 'body'])
+    .where('quote_id', '=', quoteId)
+    .orderBy('event_no')
+    .execute()
+  return rows.map(eventOf)
+}
+
+/** Writes down what happened to a quote. */
+export async function addEvent(tx: WriteTx, quoteId: string, event: QuoteEvent): Promise<void> {
+  const { kind, onDay, at, reason, ...body } = event
+  await tx
+    .insertInto('quote_event')
+    .values({
+      quote_id: quoteId,
+      kind,
+      on_day: onDay,
+      at,
+      reason: reason ?? null,
+      body: Object.keys(body).length === 0 ? null : JSON.stringify(body),
+    })
+    .execute()
+}
+
+type EventRow = {
+  readonly quoteId: string
+  readonly kind: string
+  readonly on_day: string
+  readonly at: string
+  readonly reason: string | null
+  readonly body: string | null
+}
+
+function eventOf({ quoteId, kind, on_day, at, reason, body }: EventRow): QuoteEvent {
+  const what = `What happened to the quote ${quoteId}`
+  const more = body === null ? {} : fieldsOf(body, what)
+  return readRow(
+    quoteEvent,
+    { kind, onDay: on_day, at, ...(reason === null ? {} : { reason }), ...more },
+    what,
+  )
+}
+
+/** The newest revision of a number; null when the number was never given. */
+export async function newestRevision(tx: ReadTx, number: string): Promise<IssuedHead | null> {
+  const row = await tx
+    .selectFrom('issued_quote')
+    .select(headColumns)
+    .where('number', '=', number)
+    .orderBy('revision', 'desc')
+    .limit(1)
+    .executeTakeFirst()
+  return row ?? null
 }

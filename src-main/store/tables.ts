@@ -1,4 +1,5 @@
 import type { Generated, Kysely } from 'kysely'
+import type { QuoteEventKind } from '../domain/quote-life.ts'
 
 type ItemTable = {
   item_no: Generated<number>
@@ -94,6 +95,114 @@ type JobTable = {
 type RoomTable = { job_id: string; room_id: string; position: number; name: string; body: string }
 type SwapTable = { job_id: string; swap_id: string; room_id: string; position: number; body: string }
 
+type IssuedQuoteTable = {
+  quote_id: string
+  number: string
+  revision: number
+  job_id: string
+  title: string
+  customer_name: string
+  issued_on: string
+  valid_until: string
+  gross_pence: number
+  /** The version of the program that worked it out. */
+  program: string
+  snapshot: string
+  pdf: Uint8Array | null
+  pdf_hash: string | null
+  pages: number | null
+}
+
+type QuoteEventTable = {
+  event_no: Generated<number>
+  quote_id: string
+  kind: QuoteEventKind
+  on_day: string
+  at: string
+  reason: string | null
+  body: string | null
+}
+
+type PickingTable = {
+  picking_no: Generated<number>
+  title: string
+  made_on: string
+  made_at: string
+  closed_on: string | null
+  body: string
+}
+
+/** One thing to pick. `need` and `picked` are in the line's unit. */
+export type PickingLineTable = {
+  picking_no: number
+  line_no: number
+  source: 'van' | 'box' | 'supplier'
+  supplier_id: string | null
+  kind: string
+  item_id: string | null
+  code: string | null
+  name: string
+  unit: string
+  need: number
+  packs: number | null
+  pack_holds: number | null
+  picked: Generated<number>
+  ticked_at: string | null
+  instead_item_id: string | null
+  instead_says: string | null
+  short_says: string | null
+}
+
+type PurchaseOrderTable = {
+  order_id: string
+  supplier_id: string
+  made_on: string
+  made_at: string
+  picking_no: number | null
+  sent_on: string | null
+  cancelled_on: string | null
+  cancelled_says: string | null
+  carriage_pence: number
+  body: string
+}
+
+type OrderLineTable = {
+  order_id: string
+  line_no: number
+  item_id: string | null
+  code: string
+  name: string
+  unit: string
+  pack_holds: number
+  packs: number
+  pack_pence: number
+}
+
+/** Whatever goes into or out of the van, in the item's unit: what is in it is the sum. */
+type VanMoveTable = {
+  move_no: Generated<number>
+  item_id: string
+  kind: 'receipt' | 'use' | 'return' | 'count' | 'correction'
+  quantity: number
+  counted: number | null
+  on_day: string
+  at: string
+  says: string | null
+  picking_no: number | null
+  order_id: string | null
+}
+
+type DeliveryTable = {
+  delivery_no: Generated<number>
+  order_id: string
+  line_no: number
+  packs: number
+  on_day: string
+  at: string
+  says: string | null
+  move_no: number | null
+}
+
 /** The data file's tables as they stand after the last migration. */
 export type Tables = {
   schema_step: { id: string; name: string; hash: string; applied_at: string }
@@ -114,7 +223,17 @@ export type Tables = {
   swap: SwapTable
   firm: { one: number; name: string; body: string }
   figure_override: { setting_id: string; value: number }
-  kept_quote: { quote_id: string; job_id: string; kept_on: string; snapshot: string }
+  number_series: { series: string; last: number }
+  issued_quote: IssuedQuoteTable
+  quote_event: QuoteEventTable
+  picking: PickingTable
+  picking_quote: { picking_no: number; quote_id: string }
+  picking_line: PickingLineTable
+  purchase_order: PurchaseOrderTable
+  order_line: OrderLineTable
+  van_move: VanMoveTable
+  delivery: DeliveryTable
+  after_job: { quote_id: string; saved_at: string; closed_on: string | null; body: string }
 }
 
 /** A transaction that reads one state of the file and can't write. */

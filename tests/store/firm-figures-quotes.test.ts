@@ -4,12 +4,12 @@ import type { Firm } from '../../src-main/domain/firm.ts'
 import { readOverrides, setOverride } from '../../src-main/store/figures.ts'
 import { readFirm, saveFirm } from '../../src-main/store/firm.ts'
 import { removeJob, saveJob } from '../../src-main/store/jobs.ts'
-import { keepQuote, readKeptQuote } from '../../src-main/store/quotes.ts'
+import { readIssued } from '../../src-main/store/quotes.ts'
 import type { QuoteSnapshot } from '../../src-main/store/quotes.ts'
 import { reading, writing } from '../../src-main/store/store.ts'
 import { bedroomJob } from '../job-for-tests.ts'
 import { smallCatalogue } from './catalogue-for-tests.ts'
-import { now, opened, tempFolder } from './store-for-tests.ts'
+import { issueByHand, now, opened, tempFolder } from './store-for-tests.ts'
 
 const store = async () => opened(await tempFolder())
 const firm: Firm = {
@@ -66,25 +66,40 @@ describe("the firm's own figures", () => {
   })
 })
 
-describe('a kept quote', () => {
-  it('comes back as it was, under a number that starts anew each year', async () => {
+describe('an issued quote', () => {
+  it('comes back as it was', async () => {
     const kept = await store()
-    const keep = (day: string) => writing(kept, (tx) => keepQuote(tx, day, snapshot))
-    expect([await keep('2026-03-02'), await keep('2026-03-02'), await keep('2027-01-04')]).toEqual([
-      'Q-2026-0001',
-      'Q-2026-0002',
-      'Q-2027-0001',
-    ])
-    const quote = await reading(kept, (tx) => readKeptQuote(tx, 'Q-2026-0002'))
-    expect(quote).toEqual({ quoteId: 'Q-2026-0002', jobId: 'bedroom-1', keptOn: '2026-03-02', snapshot })
-    expect(await reading(kept, (tx) => readKeptQuote(tx, 'Q-2026-0009'))).toBeNull()
+    const quoteId = await issueByHand(kept, snapshot, { quoteId: 'Q-2026-0002' })
+    expect(await reading(kept, (tx) => readIssued(tx, quoteId))).toEqual({
+      quoteId: 'Q-2026-0002',
+      number: 'Q-2026-0002',
+      revision: 0,
+      jobId: 'bedroom-1',
+      title: bedroomJob().title,
+      customerName: bedroomJob().customer.name,
+      issuedOn: '2026-03-02',
+      validUntil: '2026-04-01',
+      grossPence: 0,
+      program: 'a test',
+      snapshot,
+    })
+    expect(await reading(kept, (tx) => readIssued(tx, 'Q-2026-0009'))).toBeNull()
   })
 
   it('outlives its job', async () => {
     const kept = await store()
     await writing(kept, (tx) => saveJob(tx, bedroomJob(), now()))
-    const quoteId = await writing(kept, (tx) => keepQuote(tx, '2026-03-02', snapshot))
+    const quoteId = await issueByHand(kept, snapshot)
     await writing(kept, (tx) => removeJob(tx, 'bedroom-1'))
-    expect((await reading(kept, (tx) => readKeptQuote(tx, quoteId)))?.snapshot.job).toEqual(bedroomJob())
+    expect((await reading(kept, (tx) => readIssued(tx, quoteId)))?.snapshot.job).toEqual(bedroomJob())
+  })
+
+  it('is never changed and never deleted, whoever tries', async () => {
+    const kept = await store()
+    await issueByHand(kept, snapshot)
+    const change = writing(kept, (tx) => tx.updateTable('issued_quote').set({ gross_pence: 1 }).execute())
+    await expect(change).rejects.toThrow('an issued quote is never changed')
+    const removal = writing(kept, (tx) => tx.deleteFrom('issued_quote').execute())
+    await expect(removal).rejects.toThrow('an issued quote is never deleted')
   })
 })

@@ -8,24 +8,24 @@ import { openDesk } from '../../src-main/desk/open-desk.ts'
 import { answer } from '../../src-main/desk/router.ts'
 import { pickListHow } from '../../src-main/desk/buying/pick-list-how.ts'
 import { keptWork, workUp } from '../../src-main/desk/quoting/work-up.ts'
-import { keepQuote, readKeptQuote } from '../../src-main/store/quotes.ts'
-import { reading, writing } from '../../src-main/store/store.ts'
-import { deskWith, filledStore, valueOf } from './store-for-tests.ts'
+import { readIssued } from '../../src-main/store/quotes.ts'
+import { reading } from '../../src-main/store/store.ts'
+import { deskWith, filledStore, issueByHand, valueOf } from './store-for-tests.ts'
 
 const job = jobSchema.parse(sample)
 const tail = 'tail-g1-2-50'
 
-describe('a kept quote', () => {
-  it('still takes the items that the firm preferred when it was kept', async () => {
+describe('an issued quote', () => {
+  it('still takes the items that the firm preferred when it was issued', async () => {
     const { catalogue, figures, quote, pickList } = valueOf(await workUp(job, deskWith(null)))
     const chosen = quote.internal.purchases.find(({ itemId }) => itemId.startsWith('tail-'))?.itemId
     expect(chosen).not.toBe(tail)
     const store = await filledStore()
     const kept = { job, figures, quote, pickList, catalogue: { ...catalogue, favourites: [tail] } }
-    const quoteId = await writing(store, (tx) => keepQuote(tx, '2026-03-02', kept))
-    expect((await reading(store, (tx) => readKeptQuote(tx, quoteId)))?.snapshot.catalogue.favourites).toEqual(
-      [tail],
-    )
+    const quoteId = await issueByHand(store, kept)
+    expect((await reading(store, (tx) => readIssued(tx, quoteId)))?.snapshot.catalogue.favourites).toEqual([
+      tail,
+    ])
     const again = valueOf(await keptWork(quoteId, deskWith(store)))
     expect(again.takeOff.lines.flatMap(({ itemId }) => itemId ?? [])).toContain(tail)
     expect(again.takeOff.lines.flatMap(({ itemId }) => itemId ?? [])).not.toContain(chosen)
@@ -37,7 +37,7 @@ describe('a kept quote', () => {
     const opened = valueOf(await openDesk({ dataFolder: join(folder, 'data'), mayChoosePath: true }))
     const ask = async (name: string, input: unknown) => valueOf(await answer(name, input, opened.desk()))
     await ask('favourite.set', { itemId: tail, favourite: true })
-    const { quoteId } = (await ask('quote.keep', { job })) as { readonly quoteId: string }
+    const { quoteId } = (await ask('quote.issue', { job })) as { readonly quoteId: string }
     await ask('favourite.set', { itemId: tail, favourite: false })
     const bought = (purchases: readonly { readonly itemId: string }[]) =>
       purchases.map(({ itemId }) => itemId).filter((itemId) => itemId.startsWith('tail-'))
@@ -53,9 +53,7 @@ describe('a kept quote', () => {
   it('lists its parts with van stock by its own prices, and as it was without', async () => {
     const { catalogue, figures, quote, pickList } = valueOf(await workUp(job, deskWith(null)))
     const store = await filledStore()
-    const quoteId = await writing(store, (tx) =>
-      keepQuote(tx, '2026-03-02', { job, figures, quote, pickList, catalogue }),
-    )
+    const quoteId = await issueByHand(store, { job, figures, quote, pickList, catalogue })
     const again = valueOf(await keptWork(quoteId, deskWith(store)))
     expect(valueOf(await pickListHow(again, {}))).toEqual(pickList)
     const vanStock = [{ itemId: 'anchor-metal-10-thin', quantity: 4 }]
@@ -80,7 +78,7 @@ describe('a kept quote', () => {
     const filled = { ...job, swaps, fills }
     const printed = await answer('quote.pdf', { job: filled, out }, opened.desk())
     expect(printed.ok).toBe(true)
-    const kept = await answer('quote.keep', { job: filled }, opened.desk())
+    const kept = await answer('quote.issue', { job: filled }, opened.desk())
     if (!kept.ok) throw new Error(JSON.stringify(kept.problems))
     const { quoteId } = kept.value as { readonly quoteId: string }
     const again = valueOf(await keptWork(quoteId, opened.desk()))

@@ -2,9 +2,7 @@ import { expect, it } from 'vitest'
 import sample from '../../resources/sample/two-rooms.job.json' with { type: 'json' }
 import { job as jobSchema } from '../../src-main/domain/job.ts'
 import { keptWork, workUp } from '../../src-main/desk/quoting/work-up.ts'
-import { keepQuote } from '../../src-main/store/quotes.ts'
-import { writing } from '../../src-main/store/store.ts'
-import { deskWith, filledStore, valueOf } from './store-for-tests.ts'
+import { deskWith, filledStore, issueByHand, valueOf } from './store-for-tests.ts'
 
 it('a quote that an earlier program kept, without the lifting figures of this one, is still read as it stood', async () => {
   const job = jobSchema.parse(sample)
@@ -15,6 +13,6 @@ it('a quote that an earlier program kept, without the lifting figures of this on
   )
   const snapshot = { job, catalogue, figures: { ...figures, settings }, quote, pickList }
   const store = await filledStore()
-  const quoteId = await writing(store, (tx) => keepQuote(tx, '2026-03-02', snapshot))
+  const quoteId = await issueByHand(store, snapshot)
   expect(valueOf(await keptWork(quoteId, deskWith(store))).quote).toEqual(quote)
 })

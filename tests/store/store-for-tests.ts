@@ -5,6 +5,8 @@ import { onTestFinished } from 'vitest'
 import type { Outcome } from '../../src-main/domain/outcome.ts'
 import type { Desk } from '../../src-main/desk/desk.ts'
 import { seedCatalogue } from '../../src-main/store/catalogue.ts'
+import { addEvent, keepIssued } from '../../src-main/store/quotes.ts'
+import type { QuoteSnapshot } from '../../src-main/store/quotes.ts'
 import { closeStore, openStore, writing } from '../../src-main/store/store.ts'
 import type { Store, StoreOptions } from '../../src-main/store/store.ts'
 import { smallCatalogue } from './catalogue-for-tests.ts'
@@ -48,4 +50,29 @@ export function deskWith(store: Store | null, changes: Partial<Desk> = {}): Desk
     mayChoosePath: false,
     ...changes,
   }
+}
+
+/** Issues a quote by hand, under a name and on a day, with a few bytes for its PDF; gives its name back. */
+export async function issueByHand(
+  store: Store,
+  snapshot: QuoteSnapshot,
+  { quoteId = 'Q-2026-0001', issuedOn = '2026-03-02' } = {},
+): Promise<string> {
+  const head = { number: quoteId, revision: 0, issuedOn, validUntil: '2026-04-01', program: 'a test' }
+  const { job, quote } = snapshot
+  await writing(store, async (tx) => {
+    await keepIssued(tx, {
+      ...head,
+      quoteId,
+      jobId: job.jobId,
+      title: job.title,
+      customerName: job.customer.name,
+      grossPence: quote.totals.grossPence,
+      snapshot,
+      pdf: Buffer.from('%PDF-1.7 for a test'),
+      pages: 1,
+    })
+    await addEvent(tx, quoteId, { kind: 'issued', onDay: issuedOn, at: now() })
+  })
+  return quoteId
 }

@@ -1,4 +1,4 @@
-import type { UseCase } from '../desk.ts'
+import type { Desk, UseCase } from '../desk.ts'
 import { customerQuoteView } from '../../documents/customer-quote-view.ts'
 import { quoteDocument } from '../../documents/quote-document.ts'
 import { figure } from '../../domain/figures.ts'
@@ -8,25 +8,67 @@ import type { Outcome, Problem } from '../../domain/outcome.ts'
 import type { Firm } from '../../domain/firm.ts'
 import type { Gap } from '../../domain/quote.ts'
 import { printPdf } from './print-pdf.ts'
+import type { Printed } from './print-pdf.ts'
 import { printable } from './printable.ts'
 import { usableLogo } from './usable-logo.ts'
 import { workForPaper } from './work-for-paper.ts'
 import type { PaperWork } from './work-for-paper.ts'
 import { paperPath, writePaper } from './write-paper.ts'
+import type { Where } from './write-paper.ts'
 
-/** The quote for the customer. Refused while a part is missing that nobody let stand, or while nobody says who it is from. */
+/** What a quote bears once it is issued. */
+export type Issue = {
+  /** As `Q-2026-0007`. */
+  readonly number: string
+  /** 0: as first issued. */
+  readonly revision?: number
+  readonly issuedOn: string
+  /** The last day on which it stands; so many days after its issue as the firm says, when absent. */
+  readonly validUntil?: string
+}
+
+/**
+ * The quote for the customer: a draft, or one that was issued, byte for byte as it went out. Refused while a part is missing that
+ * nobody let stand, or while nobody says who it is from.
+ */
 export const quotePdf: UseCase<'quote.pdf'> = async (input, desk) => {
-  const worked = await workForPaper(input, desk)
-  if (!worked.ok) return worked
-  const firm = await readyFirm(worked.value)
-  if (!firm.ok) return firm
-  const where = { out: input.out, name: `quote-${worked.value.fileKey}` }
+  const { out } = input
+  if (!('quoteId' in input)) {
+    const worked = await workForPaper(input, desk)
+    return worked.ok ? printedTo(worked.value, { out, name: `quote-${worked.value.fileKey}` }, desk) : worked
+  }
+  const where = { out, name: `quote-${input.quoteId}` }
   const place = paperPath(where, desk)
   if (!place.ok) return place
-  const view = await printable(customerQuoteView(materialOf(worked.value, firm.value)))
+  const issued = await issuedPdf(input.quoteId, desk)
+  if (issued !== null) return writePaper(issued, where, desk)
+  const worked = await workForPaper(input, desk)
+  if (!worked.ok) return worked
+  return printedTo(worked.value, where, desk, { number: input.quoteId, issuedOn: worked.value.quotedOn })
+}
+
+async function printedTo(work: PaperWork, where: Where, desk: Desk, issue?: Issue) {
+  const place = paperPath(where, desk)
+  if (!place.ok) return place
+  const printed = await printQuote(work, issue)
+  return printed.ok ? writePaper(printed.value, where, desk) : printed
+}
+
+/** The bytes that went out; null where none were kept. */
+async function issuedPdf(quoteId: string, desk: Desk): Promise<Printed | null> {
+  if (desk.store === null) return null
+  const { reading } = await import('../../store/store.ts')
+  const { readIssuedPdf } = await import('../../store/quotes.ts')
+  return reading(desk.store, (tx) => readIssuedPdf(tx, quoteId))
+}
+
+/** The bytes of a quote: of a draft, where nobody says under what it is issued. Refused as the paper is. */
+export async function printQuote(work: PaperWork, issue?: Issue): Promise<Outcome<Printed>> {
+  const firm = await readyFirm(work)
+  if (!firm.ok) return firm
+  const view = await printable(customerQuoteView({ ...materialOf(work, firm.value), ...issue }))
   if (!view.ok) return view
-  const printed = await printPdf(quoteDocument(view.value), { createdOn: worked.value.quotedOn })
-  return writePaper(printed, where, desk)
+  return accept(await printPdf(quoteDocument(view.value), { createdOn: issue?.issuedOn ?? work.quotedOn }))
 }
 
 /** The firm, when the quote may go out in its name. */
@@ -45,7 +87,7 @@ async function readyFirm({ firm, quote, job }: PaperWork): Promise<Outcome<Firm>
   }
   if (firm.logo === undefined) return accept(firm)
   const logo = await usableLogo(firm.logo)
-  return logo.ok ? accept(firm) : logo
+  return logo.ok ? accept({ ...firm, logo: logo.value }) : logo
 }
 
 function gapProblem({ gapKey, says }: Gap): Problem {

@@ -5,7 +5,7 @@ import type { Outcome } from '../../domain/outcome.ts'
 import { keptWork, workUp } from '../quoting/work-up.ts'
 import type { WorkedUp } from '../quoting/work-up.ts'
 
-/** What a paper may be asked for: a job as it stands, or a quote as it was kept. */
+/** What a paper may be asked for: a job as it stands, or a quote as it was issued. */
 export type PaperInput =
   | { readonly job: Job; readonly out?: string | undefined }
   | { readonly quoteId: string; readonly out?: string | undefined }

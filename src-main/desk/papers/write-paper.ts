@@ -9,7 +9,7 @@ import { startsWith, writeWhole } from '../write-whole.ts'
 
 export type Paper = { readonly path: string; readonly pages: number; readonly bytes: number }
 
-type Where = {
+export type Where = {
   /** Where the person wants it, if anybody said. */
   readonly out: string | undefined
   /** The file's name in the papers folder, without `.pdf`. */

@@ -7,6 +7,7 @@ import { accept, under } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { PlacedSwap } from '../../engine/takeoff/job-facts.ts'
 import { formOnWall, shapeOf } from '../../engine/wall/emitter-on-wall.ts'
+import { oldHolesOnWall } from '../../engine/wall/old-hole-warnings.ts'
 import { setOutWall } from '../../engine/wall/set-out-wall.ts'
 
 /** Every swap of a checked job with its room, wall and emitter looked up and its holes set out. */
@@ -16,7 +17,8 @@ export function placeSwaps(job: Job, catalogue: Catalogue, figures: Figures): Ou
   for (const [index, swap] of job.swaps.entries()) {
     const looked = lookUp(job, swap, emitters)
     const { pipes, centre, bottomMm } = swap
-    const where = { wall: looked.wall, valves: {}, centre, bottomMm, pipes }
+    const oldHoles = oldHolesOnWall(swap.existing)
+    const where = { wall: looked.wall, valves: {}, centre, bottomMm, pipes, oldHoles }
     const out = setOutWall(
       { ...where, emitter: shapeOf(looked.emitter), ...formOnWall(looked.emitter) },
       figures,

@@ -114,16 +114,16 @@ async function firmOfDesk(desk: Desk): Promise<Firm | null> {
   return reading(desk.store, readFirm)
 }
 
-/** A kept quote as it stood when it was kept: its own job, prices, figures and answer, whatever the catalogue says now. */
+/** An issued quote as it stood when it was issued: its own job, prices, figures and answer, whatever the catalogue says now. */
 export async function keptWork(quoteId: string, desk: Desk): Promise<Outcome<WorkedUp>> {
   if (desk.store === null)
-    return refuse('refused', 'A kept quote needs a data folder, and none is open.', 'quoteId')
+    return refuse('refused', 'An issued quote needs a data folder, and none is open.', 'quoteId')
   const { reading } = await import('../../store/store.ts')
-  const { readKeptQuote } = await import('../../store/quotes.ts')
-  const kept = await reading(desk.store, (tx) => readKeptQuote(tx, quoteId))
-  if (kept === null) return refuse('not-found', `There is no kept quote called ${quoteId}.`, 'quoteId')
+  const { readIssued } = await import('../../store/quotes.ts')
+  const kept = await reading(desk.store, (tx) => readIssued(tx, quoteId))
+  if (kept === null) return refuse('not-found', `There is no issued quote called ${quoteId}.`, 'quoteId')
   const { job, catalogue, quote, pickList } = kept.snapshot
-  const quotedOn = job.quotedOn ?? kept.keptOn
+  const quotedOn = job.quotedOn ?? kept.issuedOn
   const now = await figuresInForce(desk, quotedOn)
   if (!now.ok) return now
   const figures = withLaterFigures(kept.snapshot.figures, now.value)

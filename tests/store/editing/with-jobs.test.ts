@@ -57,9 +57,9 @@ describe('an item that jobs use', () => {
     expect((await asked(desk, 'catalogue.item', { itemId: unused?.item.itemId ?? '' })).usedBy).toEqual([])
   })
 
-  it('prints on a kept quote as it was, whatever the firm does to it since', async () => {
+  it('prints on an issued quote as it was, whatever the firm does to it since', async () => {
     const desk = await fullDesk()
-    const { quoteId } = await asked(desk, 'quote.keep', { job })
+    const { quoteId } = await asked(desk, 'quote.issue', { job })
     const before = answered(await keptWork(quoteId, desk))
     const { item } = await asked(desk, 'catalogue.item', { itemId: swap.emitterId })
     const changed: Item = { ...item, name: 'Quite another thing' }
@@ -165,7 +165,7 @@ describe('an old price', () => {
 
   it('never reaches what is kept or what the customer reads', async () => {
     const desk = { ...(await fullDesk()), today: '2027-06-01' }
-    const { quoteId } = await asked(desk, 'quote.keep', { job })
+    const { quoteId } = await asked(desk, 'quote.issue', { job })
     const kept = answered(await keptWork(quoteId, desk))
     expect(JSON.stringify(kept.quote)).not.toContain('on trust')
     const quote = await asked(desk, 'quote.build', { job })

@@ -28,11 +28,11 @@ async function ask<N extends RequestName>(name: N, input: InputOf<N>): Promise<A
   return outcome.value as AnswerOf<N>
 }
 
-describe('a kept quote', () => {
-  it('prints what it said when it was kept, byte for byte, whatever prices have become since', async () => {
+describe('an issued quote', () => {
+  it('prints what it said when it was issued, byte for byte, whatever prices have become since', async () => {
     const { job } = await ask('job.sample', {})
     const before = await ask('quote.build', { job })
-    const { quoteId } = await ask('quote.keep', { job })
+    const { quoteId } = await ask('quote.issue', { job })
     await ask('quote.pdf', { quoteId, out: join(folder, 'first.pdf') })
 
     const rail = { itemId: 'rail-curved-chrome-600x1500', packHolds: 1, packPence: 99_999 }
