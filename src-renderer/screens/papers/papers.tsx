@@ -1,13 +1,15 @@
 import { Button } from '@mantine/core'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Link } from 'wouter'
 import { problemsOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
+import { makeId } from '../../draft/place-ids.ts'
 import { useGoToField } from '../../draft/go-to-field.ts'
 import { Card, Row } from '../../parts/card.tsx'
 import { Notice, Nothing, ProblemList } from '../../parts/notice.tsx'
 import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
+import { IssuedCard } from './life/issued-card.tsx'
 import styles from './papers.module.css'
 import { usePaper } from './use-papers.ts'
 import type { Paper, PaperKind } from './use-papers.ts'
@@ -69,13 +71,14 @@ export function PapersScreen() {
         </Card>
       </div>
       {shown === null ? null : <Viewer paper={shown} />}
+      <IssuedCard />
     </>
   )
 }
 
 function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (paper: Paper | null) => void }) {
   const { job } = useOpenJob()
-  const make = usePaper(paper.kind, job)
+  const make = usePaper(paper.kind, { job })
   const firm = useAsk('firm.read', {})
   const goTo = useGoToField(job)
   const mindsFirm = paper.kind === 'quote.pdf' && job.firm === undefined
@@ -94,6 +97,7 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
           </Notice>
         ) : (
           <Button
+            id={makeId(paper.kind)}
             loading={make.isPending || (mindsFirm && firm.isPending)}
             onClick={() => make.mutate(undefined, { onSuccess: show })}
           >
@@ -107,14 +111,19 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
   )
 }
 
+/** What was made. The button that made it could not hold the focus meanwhile: saving is what comes next. */
 function SaveLine({ paper, show }: { readonly paper: Paper; readonly show: (paper: Paper) => void }) {
+  const save = useRef<HTMLAnchorElement>(null)
+  useEffect(() => {
+    if (document.activeElement === document.body) save.current?.focus()
+  }, [paper])
   return (
     <div role="status">
       <Row>
         <span>
           {paper.pages === 1 ? '1 page' : `${paper.pages} pages`}, {paper.kilobytes} kB
         </span>
-        <a className={styles.save} href={paper.url} download={paper.name}>
+        <a ref={save} className={styles.save} href={paper.url} download={paper.name}>
           Save a copy
         </a>
         <Button variant="default" onClick={() => show(paper)}>

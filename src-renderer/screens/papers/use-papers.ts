@@ -14,13 +14,13 @@ export type Paper = {
   readonly url: string
 }
 
-/** Makes one kind of document and fetches what was made. */
-export function usePaper(kind: PaperKind, job: Job) {
+/** Makes one kind of document, of a job as it stands or of an issued quote, and fetches what was made. */
+export function usePaper(kind: PaperKind, of: { readonly job: Job } | { readonly quoteId: string }) {
   const [url, setUrl] = useState<string | null>(null)
   useEffect(() => () => (url === null ? undefined : URL.revokeObjectURL(url)), [url])
   const make = useMutation({
     mutationFn: async (): Promise<Paper> => {
-      const made = await call(kind, { job })
+      const made = await call(kind, of)
       const name = made.path.split(/[\\/]/).at(-1) ?? made.path
       const { base64 } = await call('paper.read', { name })
       const blob = new Blob([bytesOf(base64)], { type: 'application/pdf' })

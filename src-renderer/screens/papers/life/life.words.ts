@@ -1,0 +1,75 @@
+import type { QuoteEventKind, QuoteState } from '../../../../src-main/domain/quote-life.ts'
+
+const states: Readonly<Record<QuoteState, string>> = {
+  issued: 'Issued, not sent yet',
+  sent: 'With the customer',
+  accepted: 'Accepted',
+  declined: 'Declined',
+  withdrawn: 'Withdrawn',
+  replaced: 'Replaced by a later revision',
+  lapsed: 'Past its last day',
+}
+
+const happened: Readonly<Record<QuoteEventKind, string>> = {
+  issued: 'Issued',
+  sent: 'Sent to the customer',
+  accepted: 'Accepted',
+  declined: 'Declined',
+  withdrawn: 'Withdrawn',
+  replaced: 'Replaced by a later revision',
+}
+
+/** What the part of the papers page says that is about issued quotes. */
+export const words = {
+  title: 'Issued quotes',
+  says: 'Issuing gives the quote its number and freezes it: this PDF, these prices. What changes later becomes a revision.',
+  none: 'Nothing has been issued for this job yet.',
+  looking: 'Looking for issued quotes',
+  issue: 'Issue the quote',
+  issueRevision: (revision: number) => `Issue revision ${revision}`,
+  issueNew: 'Issue as a new quote',
+  whyRevised: 'What has changed, for your own record',
+  notIssued: 'Not issued',
+  issued: (name: string) => `${name} is issued`,
+  accepted:
+    'This job has an accepted quote. What changes now is noted as a variation, or the quote is withdrawn first.',
+  states,
+  happened,
+  since: (day: string) => `since ${day}`,
+  validUntil: (day: string) => `valid until ${day}`,
+  revision: (revision: number) => (revision === 0 ? 'first issue' : `revision ${revision}`),
+  get: (name: string) => `Get the PDF of ${name}`,
+  getShort: 'Get the PDF',
+  save: (name: string) => `Save a copy of ${name}`,
+  more: (name: string) => `What happened to ${name}, and what has changed since`,
+  moreShort: 'What happened since',
+  mark: {
+    sent: 'It was sent',
+    accepted: 'It was accepted',
+    declined: 'It was declined',
+    withdrawn: 'Withdraw it',
+  },
+  markNamed: (what: string, name: string) => `${what}: ${name}`,
+  onDay: 'On which day',
+  reason: 'Why, or what was said',
+  keep: {
+    sent: 'Note it as sent',
+    accepted: 'Note it as accepted',
+    declined: 'Note it as declined',
+    withdrawn: 'Withdraw it for good',
+  },
+  leave: 'Leave it as it is',
+  notNoted: 'Not noted',
+  history: 'What happened',
+  drift: 'Prices since it was issued',
+  driftLooking: 'Working it out with today’s prices',
+  driftFor: 'What you pay changes; the price that the customer accepted does not.',
+  driftWith: (change: string) => `With today’s prices the same quote would come to ${change}.`,
+  unchanged: 'what it came to then',
+  cannot: 'No longer to be had',
+  compare: 'The job as it stands, beside this quote',
+  same: 'The job still comes to what this quote says, line by line.',
+  table: { line: 'Line', was: 'In the quote', is: 'Now', change: 'Change', total: 'With VAT' },
+  costTable: { line: 'Part', was: 'You would have paid', is: 'You pay now', change: 'Change' },
+  notThere: 'none',
+} as const
