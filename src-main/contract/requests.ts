@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import * as afterJobs from './after-job.ts'
 import * as buying from './buying.ts'
 import * as catalogue from './catalogue.ts'
 import * as choosing from './choose.ts'
@@ -16,12 +17,17 @@ import * as quoteLife from './quote-life.ts'
 import * as quotes from './quote.ts'
 import * as suppliers from './suppliers.ts'
 import * as survey from './survey.ts'
+import * as vans from './van.ts'
 import * as walls from './wall.ts'
 import * as wallFigures from './wall-figures.ts'
 import * as water from './heating/water.ts'
 
 /** Every request there is. A name that is not here is asked for in vain at every door. */
 export const requests = {
+  'afterJob.account': afterJobs.afterJobAccount,
+  'afterJob.close': afterJobs.afterJobClose,
+  'afterJob.read': afterJobs.afterJobRead,
+  'afterJob.save': afterJobs.afterJobSave,
   'app.about': catalogue.appAbout,
   'buy.plan': suppliers.buyPlan,
   'buy.split': suppliers.buySplit,
@@ -66,6 +72,7 @@ export const requests = {
   'job.summary': jobs.jobSummary,
   'labour.estimate': labour.labourEstimate,
   'labour.job': labour.labourJob,
+  'labour.learned': afterJobs.labourLearned,
   'labour.learn': labour.labourLearn,
   'money.totals': money.moneyTotals,
   'packs.cover': buying.packsCover,
@@ -76,6 +83,11 @@ export const requests = {
   'photo.save': survey.photoSave,
   'pickList.build': quotes.pickListBuild,
   'pickList.pdf': quotes.pickListPdf,
+  'picking.close': vans.pickingClose,
+  'picking.list': vans.pickingList,
+  'picking.make': vans.pickingMake,
+  'picking.read': vans.pickingRead,
+  'picking.tick': vans.pickingTick,
   'pipe.cut': buying.pipeCut,
   'pipe.loss': water.pipeLoss,
   'price.bulkApply': prices.priceBulkApply,
@@ -116,6 +128,9 @@ export const requests = {
   'wall.figures': wallFigures.wallFigures,
   'wall.fit': walls.wallFit,
   'wall.setOut': walls.wallSetOut,
+  'van.moves': vans.vanMoves,
+  'van.note': vans.vanNote,
+  'van.stock': vans.vanStock,
   'water.dose': hydraulics.waterDose,
   'water.flow': water.waterFlow,
   'work.cancel': prices.workCancel,

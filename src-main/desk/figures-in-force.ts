@@ -50,8 +50,20 @@ export async function figuresInForce(
     if (own !== undefined) return [setting.id, { says, unit, value: own, source: "the firm's own figure" }]
     return [setting.id, { says, unit, value: delivered.value, source: delivered.source }]
   })
-  const tasks = Object.fromEntries(deliveredTasks.map((task) => [task.taskId, task]))
-  return accept({ settings: Object.fromEntries(settings), tasks, fixings: deliveredFixings })
+  const inForce = Object.fromEntries(settings)
+  const tasks = await tasksInForce(desk, inForce)
+  return tasks.ok ? accept({ settings: inForce, tasks: tasks.value, fixings: deliveredFixings }) : tasks
+}
+
+/** The minutes of each task: as delivered, or as the firm's own closed jobs taught. */
+async function tasksInForce(desk: Desk, settings: Figures['settings']): Promise<Outcome<Figures['tasks']>> {
+  const delivered = deliveredTasks.map((task) => [task.taskId, task] as const)
+  if (desk.store === null) return accept(Object.fromEntries(delivered))
+  const { taughtTasks } = await import('./after-job/taught-tasks.ts')
+  const taught = await taughtTasks(desk.store, deliveredTasks, settings)
+  if (!taught.ok) return taught
+  const own = taught.value.map(({ inForce }) => [inForce.taskId, inForce] as const)
+  return accept(Object.fromEntries([...delivered, ...own]))
 }
 
 async function firmOverrides(desk: Desk): Promise<FigureOverrides> {

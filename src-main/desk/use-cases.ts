@@ -27,6 +27,10 @@ import { deliveredFixings, deliveredSettings, deliveredTasks, figuresInForce } f
  * documents) is loaded when it is first asked for.
  */
 export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
+  'afterJob.account': later(() => import('./after-job/after-job.ts'), 'afterJobAccount'),
+  'afterJob.close': later(() => import('./after-job/after-job.ts'), 'afterJobClose'),
+  'afterJob.read': later(() => import('./after-job/after-job.ts'), 'afterJobRead'),
+  'afterJob.save': later(() => import('./after-job/after-job.ts'), 'afterJobSave'),
   'app.about': (_, desk) =>
     accept({ version: packageJson.version, dataFolder: desk.dataFolder, today: desk.today }),
   'buy.plan': later(() => import('./buying/buy-plan.ts'), 'buyPlan'),
@@ -73,6 +77,7 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
   'job.summary': later(() => import('./jobs/job-summary.ts'), 'jobSummary'),
   'labour.estimate': estimateLabour,
   'labour.job': later(() => import('./labour/labour-job.ts'), 'labourJob'),
+  'labour.learned': later(() => import('./after-job/after-job.ts'), 'labourLearned'),
   'labour.learn': later(() => import('./labour/labour-learn.ts'), 'labourLearn'),
   'money.totals': later(() => import('./quoting/money-totals.ts'), 'moneyTotals'),
   'packs.cover': coverPacks,
@@ -83,6 +88,11 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
   'photo.save': later(() => import('./photos/photo-save.ts'), 'photoSave'),
   'pickList.build': later(() => import('./quoting/quote-build.ts'), 'pickListBuild'),
   'pickList.pdf': later(() => import('./papers/pick-list-pdf.ts'), 'pickListPdf'),
+  'picking.close': later(() => import('./van/picking-work.ts'), 'pickingClose'),
+  'picking.list': later(() => import('./van/picking-work.ts'), 'pickingList'),
+  'picking.make': later(() => import('./van/picking-make.ts'), 'pickingMake'),
+  'picking.read': later(() => import('./van/picking-work.ts'), 'pickingRead'),
+  'picking.tick': later(() => import('./van/picking-work.ts'), 'pickingTick'),
   'pipe.cut': cutPipe,
   'pipe.loss': pipeLoss,
   'price.bulkApply': later(() => import('./prices/bulk.ts'), 'priceBulkApply'),
@@ -129,6 +139,9 @@ export const useCases: { readonly [N in RequestName]: UseCase<N> } = {
     const figures = await figuresInForce(desk, desk.today)
     return figures.ok ? setOutWall(input, figures.value) : figures
   },
+  'van.moves': later(() => import('./van/van-stock.ts'), 'vanMoves'),
+  'van.note': later(() => import('./van/van-stock.ts'), 'vanNote'),
+  'van.stock': later(() => import('./van/van-stock.ts'), 'vanStock'),
   'water.dose': later(() => import('./hydraulics/water-dose.ts'), 'waterDose'),
   'water.flow': waterFlow,
   'work.cancel': later(() => import('./running/work-requests.ts'), 'workCancel'),
