@@ -1,61 +1,64 @@
-import type { Content, Node, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
+import type { Content, Node, TDocumentDefinitions } from 'pdfmake/interfaces'
 import { dayInWords } from './days.ts'
-import { bareMm } from './in-words.ts'
-import { paper, plain, tickBox, typeface } from './look.ts'
+import { paper, plain, typeface } from './look.ts'
+import { cutTo, settings, warningsKept } from './set-out/closeness.ts'
+import type { Closeness } from './set-out/closeness.ts'
+import { drawingKey } from './set-out/drawing-key.ts'
+import { drawingHeightPt, page } from './set-out/drawing-scale.ts'
+import { bitsInWords, holeColumns, holeTable } from './set-out/hole-table.ts'
 import type { SetOutSheetView, SetOutSheetWords, SetOutView } from './set-out-view.ts'
 
-const ptPerMm = 72 / 25.4
-const marginPt = 40
-const widthPt = 595.28 - 2 * marginPt
-const pageHeightPt = 841.89
-const topPt = 32
-const bottomPt = 44
-/** A drawing lower than this could not be read; one higher than that would be larger than it need be. */
-const leastDrawingPt = 190
-const mostDrawingPt = 470
-
-/** The drawing is made for a smaller paper and printed so much larger: its figures then stand 11 points high. */
-const enlarged = 11 / (3.2 * ptPerMm)
+const black = '#000000'
 
 /** Where to drill: one page a swap, black on white, to be read at arm's length. */
 export function setOutDocument(view: SetOutView): TDocumentDefinitions {
   const { reference, madeOn, firmName, customerName, sheets } = view
+  const foot = `Set-out ${cutTo(reference, 30)}  ·  ${cutTo(customerName, 34)}  ·  ${dayInWords(madeOn)}`
   const made = paper({
     title: `Set-out ${reference}`,
     author: firmName,
-    foot: `Set-out ${reference}  ·  ${customerName}  ·  ${dayInWords(madeOn)}`,
+    foot,
     fontSize: 11,
-    sidePt: marginPt,
-    colour: '#000000',
+    sidePt: page.sidePt,
+    colour: black,
     content: sheets.map((sheet, index) => sheetContent(sheet, { view, index })),
   })
-  return { ...made, pageMargins: [marginPt, topPt, marginPt, bottomPt] }
+  return {
+    ...made,
+    pageMargins: [page.sidePt, page.topPt, page.sidePt, page.bottomPt],
+    footer: (number: number, count: number): Content => ({
+      margin: [page.sidePt, 12, page.sidePt, 0],
+      columns: [foot, { text: `Page ${number} of ${count}`, alignment: 'right', width: 90 }],
+    }),
+  }
 }
 
-/** The paper that a drawing of some height is to be made for, in millimetres. */
-export function drawingPaper(heightPt: number): { widthMm: number; heightMm: number } {
-  return { widthMm: widthPt / ptPerMm / enlarged, heightMm: heightPt / ptPerMm / enlarged }
-}
+/** A sheet's words and how closely they are set: the place in `settings`, 0 at first. */
+export type SheetToFit = { readonly words: SetOutSheetWords; readonly setting: number }
 
-type BeforeDrawing = Omit<SetOutView, 'sheets'> & { readonly sheets: readonly SetOutSheetWords[] }
+type BeforeDrawing = Omit<SetOutView, 'sheets'> & { readonly sheets: readonly SheetToFit[] }
+
+/** How high a sheet's drawing may be; `fits` when its words leave that much at their setting. */
+export type Room = { readonly heightPt: number; readonly fits: boolean }
 
 /**
- * The document with an empty place for each drawing, and what its layout tells: once it is printed, `heightsPt` says how high
- * each sheet's drawing may be for the sheet to fill one page.
+ * The document with an empty place for each drawing, and what its layout tells: once it is printed, `rooms` says how high each
+ * sheet's drawing may be for the sheet to fill one page, and whether its words must be set closer.
  */
 export function setOutWithoutDrawings(view: BeforeDrawing) {
-  const blank = { svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"></svg>', heightPt: 10 }
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"></svg>'
+  const blank = { svg, widthPt: 10, heightPt: 10, scale: 1000, whole: true }
   const ends = new Map<string, { readonly page: number; readonly topPt: number }>()
-  const definition = setOutDocument({
-    ...view,
-    sheets: view.sheets.map((sheet) => ({ ...sheet, drawing: blank })),
-  })
-  const heightPt = (index: number) => {
+  const sheets = view.sheets.map(({ words, setting }) => ({ ...words, setting, drawing: blank }))
+  const definition = setOutDocument({ ...view, sheets })
+  const roomOf = ({ setting }: SheetToFit, index: number): Room => {
     const end = ends.get(endOf(index))
     if (end === undefined) throw new Error('The set-out was not laid out')
     const before = index === 0 ? 0 : (ends.get(endOf(index - 1))?.page ?? 0)
-    const left = end.page === before + 1 ? pageHeightPt - bottomPt - end.topPt - 6 : 0
-    return Math.min(mostDrawingPt, Math.max(leastDrawingPt, blank.heightPt + left))
+    const underWords =
+      end.page === before + 1 ? page.heightPt - page.bottomPt - end.topPt - 6 : -blank.heightPt
+    const leftPt = blank.heightPt + underWords
+    return { heightPt: drawingHeightPt(leftPt), fits: leftPt >= settingAt(setting).leastDrawingPt }
   }
   return {
     definition: {
@@ -65,8 +68,14 @@ export function setOutWithoutDrawings(view: BeforeDrawing) {
         return false
       },
     },
-    heightsPt: () => view.sheets.map((_, index) => heightPt(index)),
+    rooms: () => view.sheets.map(roomOf),
   }
+}
+
+function settingAt(nth: number): Closeness {
+  const setting = settings[nth]
+  if (setting === undefined) throw new Error(`There is no setting ${nth}`)
+  return setting
 }
 
 function endOf(index: number): string {
@@ -76,106 +85,73 @@ function endOf(index: number): string {
 type Place = { readonly view: SetOutView; readonly index: number }
 
 function sheetContent(sheet: SetOutSheetView, { view, index }: Place): Content {
+  const set = settingAt(sheet.setting)
+  const { drawing } = sheet
+  const address = [view.customerName, ...view.siteLines].join(', ')
   return {
     ...(index > 0 ? { pageBreak: 'before' as const } : {}),
+    lineHeight: set.lineHeight,
     stack: [
-      { text: titleOf(sheet), fontSize: 14.5, bold: true, lineHeight: 1.1 },
       {
-        text: `${sheet.wallName}, ${sheet.wallBuild}. ${[view.customerName, ...view.siteLines].join(', ')}`,
-        margin: [0, 2, 0, 6],
-      },
-      ...boxed('Stop and look', sheet.warnings),
-      {
-        svg: sheet.drawing.svg,
-        width: widthPt,
-        height: sheet.drawing.heightPt,
-        font: typeface,
-        alignment: 'center',
+        text: cutTo(`${sheet.roomName}: ${sheet.emitterName}`, set.titleLetters),
+        fontSize: 14.5,
+        bold: true,
       },
       {
-        columns: [
-          { width: 322, stack: [holeTable(sheet)] },
-          { width: '*', stack: besideHoles(sheet) },
-        ],
-        columnGap: 18,
-        margin: [0, 6, 0, 0],
+        text: cutTo(`${sheet.wallName}, ${sheet.wallBuild}. ${address}`, set.placeLetters),
+        margin: [0, 2, 0, set.gapPt],
       },
-      ...numbered('Order of work', sheet.steps),
-      ...inTwo('Take care', sheet.cautions),
+      ...boxed('Stop and look', warningsKept(sheet.warnings, set), set),
+      { ...pictured(drawing), alignment: 'center' },
+      drawingKey(drawing),
+      ...holesAndPipes(sheet, set),
+      ...numbered('Order of work', sheet.steps, set),
+      ...cautions('Take care', sheet.cautions, set),
       { text: ' ', id: endOf(index), fontSize: 1, lineHeight: 1 },
     ],
   }
 }
 
-function titleOf({ roomName, emitterName }: SetOutSheetWords): string {
-  return `${roomName}: ${emitterName}`
+function pictured({ svg, widthPt, heightPt }: SetOutSheetView['drawing']) {
+  return { svg, width: widthPt, height: heightPt, font: typeface }
 }
 
-function holeTable({ holes }: SetOutSheetView): Content {
-  const head = ['Hole', 'From\ncentre', 'From\nfloor', 'From\nleft end', 'Bit', 'Deep', 'Measured\ntwice']
-  const top: TableCell[] = head.map((text, index) => ({
-    text,
-    fontSize: 10,
-    alignment: index === 0 ? 'left' : index === 6 ? 'center' : 'right',
-    lineHeight: 1.05,
-  }))
-  const rows = holes.map((hole): TableCell[] => [
-    { text: hole.id, bold: true },
-    { text: fromCentre(hole.fromCentreMm), bold: true, alignment: 'right' },
-    { text: bareMm(hole.yMm), bold: true, alignment: 'right' },
-    { text: bareMm(hole.xMm), alignment: 'right' },
-    { text: bareMm(hole.drillMm), alignment: 'right' },
-    { text: bareMm(hole.depthMm), alignment: 'right' },
-    { columns: [tickBox(11), tickBox(11)], columnGap: 6, margin: [10, 0, 0, 0] },
-  ])
-  return {
-    table: { widths: [28, 62, 40, 44, 22, 30, 50], headerRows: 1, dontBreakRows: true, body: [top, ...rows] },
-    layout: {
-      hLineWidth: (row) => (row === 0 ? 0 : row === 1 ? 1.25 : 0.5),
-      vLineWidth: () => 0,
-      hLineColor: () => '#000000',
-      paddingLeft: () => 0,
-      paddingRight: () => 6,
-      paddingTop: () => 2.5,
-      paddingBottom: () => 1,
-    },
+/** A short table has the fixing and the pipes beside it; a longer one takes the width, and they stand under it. */
+function holesAndPipes(sheet: SetOutSheetView, { gapPt }: Closeness): Content[] {
+  const margin: [number, number, number, number] = [0, gapPt, 0, 0]
+  if (holeColumns(sheet.holes) > 1) {
+    const bits = pair(['Bit and depth', bitsInWords(sheet.holes)])
+    return [{ stack: [holeTable(sheet), { stack: [bits, ...pairs(sheet)], margin: [0, 3, 0, 0] }], margin }]
   }
+  const columns = [
+    { width: 337, stack: [holeTable(sheet)] },
+    { width: '*', stack: pairs(sheet) },
+  ]
+  return [{ columns, columnGap: 14, margin }]
 }
 
-/** `240 left`, `240 right`, `on it`. */
-function fromCentre(distanceMm: number): string {
-  if (Math.abs(distanceMm) < 0.05) return 'on it'
-  return `${bareMm(Math.abs(distanceMm))} ${distanceMm < 0 ? 'left' : 'right'}`
-}
+type Pair = readonly [label: string, says: string]
 
-type Beside = Pick<SetOutSheetView, 'fixing' | 'pipes'>
-
-function besidePairs({ fixing, pipes }: Beside): readonly (readonly [label: string, says: string])[] {
+function pairs({ fixing, pipes }: Pick<SetOutSheetView, 'fixing' | 'pipes'>): Content[] {
   const use = `${Math.round(fixing.useRatio * 100)}%`
   const holds = fixing.holds
     ? `Carries ${use} of what it may.`
     : `Does not hold: ${use} of what it may carry. Do not hang it so.`
-  return [
-    ['Plug and screw', `${fixing.name}. ${holds}`],
-    ...pipes.map((pipe) => [pipe.label, pipe.says] as const),
-  ]
+  const plug: Pair = ['Plug and screw', `${fixing.name}. ${holds}`]
+  return [plug, ...pipes.map((pipe): Pair => [pipe.label, pipe.says])].map(pair)
 }
 
-function besideHoles(sheet: Beside): Content[] {
-  return besidePairs(sheet).map(([label, says]) => ({
-    text: [{ text: `${label}: `, bold: true }, says],
-    margin: [0, 0, 0, 3],
-    lineHeight: 1.15,
-  }))
+function pair([label, says]: Pair): Content {
+  return { text: [{ text: `${label}: `, bold: true }, says], margin: [0, 0, 0, 2] }
 }
 
 /** Warnings in a heavy frame, so that they are seen without colour. */
-function boxed(title: string, sentences: readonly string[]): Content[] {
+function boxed(title: string, sentences: readonly string[], { gapPt }: Closeness): Content[] {
   if (sentences.length === 0) return []
   const text = [{ text: `${title}. `, bold: true }, sentences.join(' ')]
   return [
     {
-      table: { widths: ['*'], body: [[{ text, lineHeight: 1.15 }]] },
+      table: { widths: ['*'], body: [[{ text }]] },
       layout: {
         ...plain,
         hLineWidth: () => 1.5,
@@ -183,25 +159,29 @@ function boxed(title: string, sentences: readonly string[]): Content[] {
         paddingLeft: () => 6,
         paddingRight: () => 6,
       },
-      margin: [0, 0, 0, 6],
+      margin: [0, 0, 0, gapPt],
     },
   ]
 }
 
-function numbered(title: string, sentences: readonly string[]): Content[] {
+function numbered(title: string, sentences: readonly string[], { gapPt }: Closeness): Content[] {
   if (sentences.length === 0) return []
-  return [
-    { text: title, bold: true, margin: [0, 5, 0, 1] },
-    { ol: [...sentences], lineHeight: 1.15 },
-  ]
+  return [{ text: title, bold: true, margin: [0, gapPt, 0, 1] }, { ol: [...sentences] }]
 }
 
-function inTwo(title: string, sentences: readonly string[]): Content[] {
+/** In two columns, or one after another where the sheet is set close. */
+function cautions(
+  title: string,
+  sentences: readonly string[],
+  { gapPt, cautionsRunOn }: Closeness,
+): Content[] {
   if (sentences.length === 0) return []
+  const margin: [number, number, number, number] = [0, gapPt, 0, 0]
+  if (cautionsRunOn) return [{ text: [{ text: `${title}. `, bold: true }, sentences.join(' ')], margin }]
   const half = Math.ceil(sentences.length / 2)
-  const column = (some: readonly string[]): Content => ({ ul: [...some], lineHeight: 1.15 })
+  const column = (some: readonly string[]): Content => ({ ul: [...some] })
   return [
-    { text: title, bold: true, margin: [0, 5, 0, 1] },
+    { text: title, bold: true, margin },
     { columns: [column(sentences.slice(0, half)), column(sentences.slice(half))], columnGap: 18 },
   ]
 }

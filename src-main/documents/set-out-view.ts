@@ -1,4 +1,5 @@
 import { inSentence, kg, listed, printedName } from './in-words.ts'
+import type { ScaledDrawing } from './set-out/drawing-scale.ts'
 import { orderOfWork } from './set-out/order-of-work.ts'
 import { centreInWords, pipeLabel, pipeWork, wallBuild } from './things-in-words.ts'
 import type { Emitter } from '../domain/item.ts'
@@ -27,11 +28,12 @@ export type SetOutSheetView = {
   readonly steps: readonly string[]
   readonly warnings: readonly string[]
   readonly cautions: readonly string[]
-  /** The drawing as SVG, made for the paper that `drawingPaper` names, and its height on the page. */
-  readonly drawing: { readonly svg: string; readonly heightPt: number }
+  /** The place in `settings` of how closely its words are set. */
+  readonly setting: number
+  readonly drawing: ScaledDrawing
 }
 
-export type SetOutSheetWords = Omit<SetOutSheetView, 'drawing'>
+export type SetOutSheetWords = Omit<SetOutSheetView, 'drawing' | 'setting'>
 
 export type SetOutView = {
   readonly reference: string

@@ -30,7 +30,7 @@ export async function saveAfterJob(
     .execute()
 }
 
-/** What every closed job took, by task: one entry a job, its minutes and how many they were for. */
+/** What every closed job took, by task: one entry a job, its minutes and how many plain ones they were reckoned for. */
 export async function closedActuals(tx: ReadTx): Promise<ReadonlyMap<string, readonly ActualTask[]>> {
   const rows = await tx
     .selectFrom('after_job')
@@ -50,7 +50,7 @@ function addedUp(tasks: readonly ActualTask[]): readonly ActualTask[] {
   return [...Map.groupBy(tasks, ({ taskId }) => taskId).values()].flatMap((same) => {
     const [first] = same
     if (first === undefined) return []
-    const count = same.reduce((sum, one) => sum + one.count, 0)
+    const count = same.reduce((sum, one) => sum + one.count * (one.slowerRatio ?? 1), 0)
     const minutes = same.reduce((sum, one) => sum + one.minutes, 0)
     return [{ ...first, count, minutes }]
   })

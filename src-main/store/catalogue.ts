@@ -1,7 +1,7 @@
 import type { Catalogue } from '../domain/catalogue.ts'
 import type { Item } from '../domain/item.ts'
 import type { Supplier } from '../domain/price.ts'
-import { itemOf, itemRow } from './items.ts'
+import { itemOf, itemRow, itemsOf } from './items.ts'
 import { favouriteIds } from './favourites.ts'
 import { seedPrices } from './price-list/seed-prices.ts'
 import { readPrices } from './prices.ts'
@@ -13,20 +13,22 @@ const rowsAtOnce = 500
 
 /** The catalogue as it stands on a day: every item, every supplier, and the prices in force. */
 export async function readCatalogue(tx: ReadTx, day: string): Promise<Catalogue> {
-  const rows = await tx
-    .selectFrom('item')
-    .select(['item_id', 'body'])
-    .orderBy('sort_name')
-    .orderBy('item_id')
-    .execute()
+  const rows = await tx.selectFrom('item').select(['item_id', 'sort_name', 'body']).execute()
   const favourites = await favouriteIds(tx)
   return {
-    items: rows.map(itemOf),
+    items: itemsOf(rows.toSorted(byName)),
     suppliers: await readSuppliers(tx),
     prices: await readPrices(tx, day),
     ...(favourites.length === 0 ? {} : { favourites }),
   }
 }
+
+/** Sorted here: in the order of its index the file would be read back and forth, which takes three times as long. */
+function byName(a: Named, b: Named): number {
+  if (a.sort_name !== b.sort_name) return a.sort_name < b.sort_name ? -1 : 1
+  return a.item_id < b.item_id ? -1 : 1
+}
+type Named = { readonly sort_name: string; readonly item_id: string }
 
 /** Which shipped catalogue the file was last filled from; null when never. */
 export async function seededEdition(tx: ReadTx): Promise<string | null> {

@@ -12,17 +12,21 @@ export type Searchable = {
 /** A word looked for: `whole` when only that word will do, otherwise any word that begins with it. */
 export type Sought = { readonly word: string; readonly whole: boolean }
 
+/** Accents and apostrophes; and signs that Unicode counts as letters since 2015, which SQLite's index still takes for accents. */
+const unspoken = /[\p{M}'’\u19b0-\u19c0\u19c8\u19c9\u1cf2\u1cf3]/gu
+
 /**
  * Text as words: lower case, accents and apostrophes gone, figures apart from letters, so that `15mm` is `15 mm` and
- * `600x1200` is `600 × 1200`. A fraction or decimal is one word.
+ * `600x1200` is `600 × 1200`. A fraction or decimal is one word. Letters are those that SQLite's index knows, as it spells them.
  */
 export function wordsIn(text: string): readonly string[] {
-  const plain = text
-    .normalize('NFKD')
-    .replaceAll('⁄', '/')
-    .replaceAll('×', 'x')
-    .replace(/[\p{M}'’]/gu, '')
-  return plain.toLowerCase().match(/\p{N}+(?:[./]\p{N}+)*|\p{L}+/gu) ?? []
+  const plain = text.normalize('NFKD').replaceAll('⁄', '/').replaceAll('×', 'x').replace(unspoken, '')
+  return (
+    plain
+      .toLowerCase()
+      .replaceAll('ς', 'σ')
+      .match(/\p{N}+(?:[./]\p{N}+)*|\p{L}+/gu) ?? []
+  )
 }
 
 /**

@@ -1,6 +1,7 @@
 import { item as itemSchema } from '../domain/item.ts'
 import type { Item } from '../domain/item.ts'
 import { sortName } from './item-match.ts'
+import { emitterReader } from './known-rows/emitter-body.ts'
 import { fromJson, readRow } from './read-row.ts'
 import { indexItem } from './sqlite/item-index.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
@@ -55,9 +56,21 @@ export async function reindexItem(tx: WriteTx, item: Item): Promise<void> {
   await indexItem(tx, { itemNo: item_no, item, codes: sold.map(({ code }) => code) })
 }
 
-export function itemOf({ item_id, body }: { readonly item_id: string; readonly body: string }): Item {
-  const what = `The item ${item_id}`
+export function itemOf({ item_id, body }: ItemRow): Item {
+  const what = whatOf({ item_id })
   return readRow(itemSchema, fromJson(body, what), what)
+}
+
+/** Many items, sooner than one by one. */
+export function itemsOf(rows: readonly ItemRow[]): readonly Item[] {
+  const readEmitter = emitterReader()
+  return rows.map((row) => readEmitter(row.body, whatOf(row)) ?? itemOf(row))
+}
+
+type ItemRow = { readonly item_id: string; readonly body: string }
+
+function whatOf({ item_id }: Pick<ItemRow, 'item_id'>): string {
+  return `The item ${item_id}`
 }
 
 /** An item as its row; `edition` is the shipped catalogue it came with, null for the firm's own. */

@@ -23,6 +23,7 @@ export function lowestPence(prices: readonly SupplierPrice[]): ReadonlyMap<strin
   return lowest
 }
 
+/** Ids and figures have no spaces, so what comes after the third is the code. */
 function packOf({ itemId, supplierId, code, packHolds }: SupplierPrice): string {
-  return JSON.stringify([itemId, supplierId, code, packHolds])
+  return `${itemId} ${supplierId} ${packHolds} ${code}`
 }

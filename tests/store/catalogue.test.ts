@@ -7,6 +7,7 @@ import {
   seedCatalogue,
   seededEdition,
 } from '../../src-main/store/catalogue.ts'
+import { sortName } from '../../src-main/store/item-match.ts'
 import { readItem } from '../../src-main/store/items.ts'
 import { setPrice } from '../../src-main/store/prices.ts'
 import { searchItems } from '../../src-main/store/search.ts'
@@ -92,5 +93,39 @@ describe('a shipped catalogue', () => {
     ])
     const found = await reading(store, (tx) => searchItems(tx, { text: 'always use', day }))
     expect(found.items.map(({ item }) => item.itemId)).toEqual([panel.itemId])
+  })
+})
+
+describe('the catalogue of a data file', () => {
+  it('has its items by name, 8 mm before 15 mm', async () => {
+    const { items } = await whole(await filledStore())
+    const pipes = items.flatMap(({ kind, itemId }) => (kind === 'pipe' ? [itemId] : []))
+    expect(pipes).toEqual(['test-pipe-8', 'test-pipe-15', 'test-pipe-22'])
+    const byName = items.toSorted((a, b) => (sortName(a.name) < sortName(b.name) ? -1 : 1))
+    expect(items.map(({ itemId }) => itemId)).toEqual(byName.map(({ itemId }) => itemId))
+  })
+
+  it.each([
+    ['an emitter', panel.itemId],
+    ['a part', 'test-pipe-15'],
+  ])('is not given at all where %s is damaged: it says which', async (_what, itemId) => {
+    const store = await filledStore()
+    const row = JSON.stringify({ ...panel, itemId, generic: 'yes' })
+    await writing(store, (tx) =>
+      tx.updateTable('item').set({ body: row }).where('item_id', '=', itemId).execute(),
+    )
+    await expect(whole(store)).rejects.toThrow(`The item ${itemId} is not as it was saved`)
+  })
+
+  it('says which price is damaged', async () => {
+    const store = await filledStore()
+    await writing(store, (tx) =>
+      tx
+        .updateTable('supplier_row')
+        .set({ valid_from: '2026-02-30' })
+        .where('item_id', '=', panel.itemId)
+        .execute(),
+    )
+    await expect(whole(store)).rejects.toThrow(`A price of the item ${panel.itemId} is not as it was saved`)
   })
 })

@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest'
+import Database from 'better-sqlite3'
+import { describe, expect, it, onTestFinished } from 'vitest'
 import fc from 'fast-check'
 import { seedCatalogue } from '../../src-main/store/catalogue.ts'
 import { searchCatalogue } from '../../src-main/desk/catalogue/search-catalogue.ts'
@@ -18,6 +19,18 @@ const find = (store: Store, search: Omit<Search, 'day'>) =>
 const idsOf = async (store: Store, text: string, more: Partial<Search> = {}) =>
   (await find(store, { text, ...more })).items.map(({ item }) => item.itemId)
 
+/** The words that SQLite's index makes of some, by the tokenizer that the data file has. */
+function wordsOfIndex(words: readonly string[]): readonly unknown[] {
+  const db = new Database(':memory:')
+  onTestFinished(() => void db.close())
+  db.exec(
+    `create virtual table said using fts5(words, tokenize = "unicode61 remove_diacritics 0 tokenchars './'")`,
+  )
+  db.exec(`create virtual table said_word using fts5vocab('said', 'instance')`)
+  db.prepare('insert into said (words) values (?)').run(words.join(' '))
+  return db.prepare('select term from said_word order by "offset"').pluck().all()
+}
+
 describe('words of a search', () => {
   it('part figures from letters, and keep fractions and leading zeros', () => {
     expect(wordsIn('15mm')).toEqual(wordsIn('15 mm'))
@@ -26,6 +39,25 @@ describe('words of a search', () => {
     expect(wordsIn('00126')).toEqual(['00126'])
     expect(wordsIn("O-ring, fitter's")).toEqual(['o', 'ring', 'fitters'])
     expect(wordsIn('')).toEqual([])
+  })
+
+  it('leave out signs that the index takes for accents, and spell the last letter of a Greek word as any other', () => {
+    expect(wordsIn('A\u1cf2')).toEqual(['a'])
+    expect(wordsIn('\u19b0\u19c0 b\u19c8\u19c9\u1cf3')).toEqual(['b'])
+    expect(wordsIn('\u19c1')).toEqual(['\u19c1'])
+    expect(wordsIn('ΟΔΟΣ')).toEqual(['οδοσ'])
+  })
+
+  it('are words of the index too: every letter and figure there is', () => {
+    const signs = Array.from({ length: 0x110000 }, (_, sign) => sign).filter((sign) => sign >> 11 !== 0x1b)
+    const letters = signs
+      .map((sign) => String.fromCodePoint(sign))
+      .filter((sign) => /[\p{L}\p{N}]/u.test(sign))
+    const words = letters.flatMap(wordsIn)
+    expect(words.length).toBeGreaterThan(100_000)
+    const indexed = wordsOfIndex(words)
+    expect(indexed).toHaveLength(words.length)
+    expect(words.filter((word, at) => indexed[at] !== word)).toEqual([])
   })
 
   it('hold a number to be whole once something follows it', () => {
@@ -148,7 +180,7 @@ describe('a search of the catalogue', () => {
         const search = { text: words, kind: only, most }
         expect(await find(store, search)).toEqual(searchCatalogue(inMemory, search))
       }),
-      { numRuns: 300 },
+      { numRuns: 300, examples: [['A\u1cf2', undefined, 20]] },
     )
   })
 

@@ -12,7 +12,7 @@ export type WholePack = { readonly size: number; readonly pence: number; readonl
 export function worthBuying(packs: readonly WholePack[]): readonly WholePack[] {
   return packs
     .filter((pack) => !packs.some((other) => Math.ceil(pack.size / other.size) * other.pence < pack.pence))
-    .toSorted((a, b) => b.size - a.size || a.pence - b.pence || a.place - b.place)
+    .toSorted((a, b) => b.size - a.size || a.place - b.place)
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Rating } from '../../domain/room-heat.ts'
 import type { Shelf } from '../takeoff/shelf.ts'
 import { formOnWall } from '../wall/emitter-on-wall.ts'
 import { leastPackPence } from './least-cost.ts'
-import { makeUpOf } from './make-up.ts'
+import { builtInWords, makeUpOf } from './make-up.ts'
 import type { OnWall } from './wall-limits.ts'
 import { valveSidesOf } from './wall-limits.ts'
 
@@ -46,28 +46,33 @@ export type EmitterStock = {
 export function emitterStock(shelf: Pick<Shelf, 'emitters' | 'prices'>): EmitterStock {
   const emitters = [...shelf.emitters.values()].filter((emitter) => emitter.retired !== true)
   const numbers = (of: (emitter: Emitter) => number) => Float64Array.from(emitters, of)
-  const ratings = listed(emitters, ({ rating }) => [nameOfRating(rating), rating] as const)
-  const shapes = listed(emitters, (emitter) => {
-    const { widthMm, heightMm, pipeCentresMm } = emitter
-    const valveSides = valveSidesOf(emitter)
-    const frontMm = emitter.wallGapMm + emitter.depthMm
-    const { curved } = formOnWall(emitter)
-    const shape = { widthMm, heightMm, pipeCentresMm, valveSides, frontMm, curved }
-    return [`${widthMm} ${heightMm} ${pipeCentresMm} ${valveSides} ${frontMm} ${curved}`, shape] as const
+  const builtOf = builtOnce()
+  const built = emitters.map(builtOf)
+  const sidesAt = (at: number) => built[at]?.valveSides ?? 0
+  const ratings = listed(emitters, {
+    name: ({ rating }) => nameOfRating(rating),
+    value: ({ rating }) => rating,
   })
-  const styles = listed(emitters, ({ form: { kind }, finish }) => [`${kind} ${finish}`, { kind, finish }])
-  const makeUps = listed(emitters, (emitter) => {
-    const name = makeUpOf(emitter)
-    return [name, name]
+  const shapes = listed(emitters, {
+    name: (emitter, at) => nameOfShape(shapeOf(emitter, sidesAt(at))),
+    value: (emitter, at) => shapeOf(emitter, sidesAt(at)),
   })
-  const reaches = listed(emitters, (emitter) => [reachOf(emitter), emitter])
+  const styles = listed(emitters, {
+    name: ({ form, finish }) => `${form.kind} ${finish}`,
+    value: ({ form: { kind }, finish }) => ({ kind, finish }),
+  })
+  const makeUps = listed(emitters, {
+    name: ({ form, finish }, at) => `${form.kind} ${finish} ${built[at]?.number}`,
+    value: makeUpOf,
+  })
+  const reaches = listed(emitters, { name: reachOf, value: (emitter) => emitter })
   return {
     emitters,
     ratedW: numbers(({ ratedW }) => ratedW),
     exponent: numbers(({ exponent }) => exponent),
     dryKg: numbers(({ dryKg }) => dryKg),
     packPence: numbers(({ itemId }) => leastPackPence(shelf.prices.get(itemId) ?? []) ?? -1),
-    hasHoles: Uint8Array.from(emitters, ({ brackets }) => (brackets.some(hasHole) ? 1 : 0)),
+    hasHoles: Uint8Array.from(built, ({ hasHoles }) => (hasHoles ? 1 : 0)),
     ratingAt: ratings.places,
     ratings: ratings.list,
     shapeAt: shapes.places,
@@ -81,7 +86,43 @@ export function emitterStock(shelf: Pick<Shelf, 'emitters' | 'prices'>): Emitter
   }
 }
 
+/** What many emitters have alike, to the letter: it is worked out once for each list of brackets that they share. */
+type Built = Pick<Emitter, 'brackets' | 'tappings' | 'box'> & {
+  /** The same for those that are alike. */
+  readonly number: number
+  readonly valveSides: number
+  readonly hasHoles: boolean
+}
+
+function builtOnce(): (emitter: Emitter) => Built {
+  const known = new Map<Emitter['brackets'], Built>()
+  const numbers = new Map<string, number>()
+  return (emitter) => {
+    const { brackets, tappings, box } = emitter
+    const before = known.get(brackets)
+    if (before !== undefined && before.tappings === tappings && before.box === box) return before
+    const words = builtInWords(emitter)
+    const number = numbers.get(words) ?? numbers.size
+    numbers.set(words, number)
+    const valveSides = valveSidesOf(emitter)
+    const built = { brackets, tappings, box, number, valveSides, hasHoles: brackets.some(hasHole) }
+    known.set(brackets, built)
+    return built
+  }
+}
+
 const hasHole = ({ holes }: Emitter['brackets'][number]) => holes.length > 0
+
+function shapeOf(emitter: Emitter, valveSides: number): OnWall {
+  const { widthMm, heightMm, pipeCentresMm } = emitter
+  const frontMm = emitter.wallGapMm + emitter.depthMm
+  const { curved } = formOnWall(emitter)
+  return { widthMm, heightMm, pipeCentresMm, valveSides, frontMm, curved }
+}
+
+function nameOfShape({ widthMm, heightMm, pipeCentresMm, valveSides, frontMm, curved }: OnWall): string {
+  return `${widthMm} ${heightMm} ${pipeCentresMm} ${valveSides} ${frontMm} ${curved}`
+}
 
 function nameOfRating(rating: Rating | undefined): string {
   return rating === undefined ? '' : `${rating.flowC}/${rating.returnC}/${rating.roomC}`
@@ -93,15 +134,21 @@ function reachOf({ pipeCentresMm, connectionOffWallMm, widthMm }: Emitter): stri
 }
 
 type Listed<T> = { readonly places: Uint32Array; readonly list: readonly T[] }
+type Of<T> = {
+  /** Emitters of one name have one value. */
+  readonly name: (emitter: Emitter, at: number) => string
+  readonly value: (emitter: Emitter, at: number) => T
+}
 
-function listed<T>(emitters: readonly Emitter[], of: (emitter: Emitter) => readonly [string, T]): Listed<T> {
+function listed<T>(emitters: readonly Emitter[], { name, value }: Of<T>): Listed<T> {
   const known = new Map<string, number>()
   const list: T[] = []
-  const places = Uint32Array.from(emitters, (emitter) => {
-    const [name, value] = of(emitter)
-    const place = known.get(name) ?? list.push(value) - 1
-    known.set(name, place)
-    return place
+  const places = Uint32Array.from(emitters, (emitter, at) => {
+    const named = name(emitter, at)
+    const place = known.get(named)
+    if (place !== undefined) return place
+    known.set(named, list.length)
+    return list.push(value(emitter, at)) - 1
   })
   return { places, list }
 }

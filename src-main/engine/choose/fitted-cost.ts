@@ -16,6 +16,7 @@ import type { JobFacts } from '../takeoff/job-facts.ts'
 import type { Shelf } from '../takeoff/shelf.ts'
 import { takeOff } from '../takeoff/take-off.ts'
 import { formOnWall } from '../wall/emitter-on-wall.ts'
+import { oldHolesOnWall } from '../wall/old-hole-warnings.ts'
 import { setOutWall } from '../wall/set-out-wall.ts'
 
 /** The one swap that each emitter is tried in. */
@@ -56,10 +57,9 @@ export function trialFacts(
 ): Outcome<{ readonly facts: JobFacts; readonly setOut: SetOut }> {
   const { job, room, wall, figures } = trial
   const { pipes, centre, bottomMm } = trial.swap
-  const out = setOutWall(
-    { wall, emitter, valves: {}, centre, bottomMm, pipes, ...formOnWall(emitter) },
-    figures,
-  )
+  const oldHoles = oldHolesOnWall(trial.swap.existing)
+  const place = { wall, emitter, valves: {}, centre, bottomMm, pipes, oldHoles }
+  const out = setOutWall({ ...place, ...formOnWall(emitter) }, figures)
   if (!out.ok) return out
   const swap = { ...trial.swap, emitterId: emitter.itemId }
   const facts = jobFacts(job, [{ swap, room, wall, emitter, setOut: out.value }], figures)

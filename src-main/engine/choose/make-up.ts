@@ -12,16 +12,26 @@ import type { JobFacts } from '../takeoff/job-facts.ts'
  * @source practice, no published source
  * @example makeUpOf({ form: { kind: 'panel' }, finish: 'white', tappings: [], box: [], brackets: [{ holes: [{}, {}] }] }) // => "panel|white|1|2"
  */
-export function makeUpOf({
-  form,
-  finish,
+export function makeUpOf(
+  emitter: Pick<Emitter, 'form' | 'finish' | 'tappings' | 'box' | 'brackets'>,
+): string {
+  return `${emitter.form.kind}|${emitter.finish}|${builtInWords(emitter)}`
+}
+
+/**
+ * What an emitter hangs on, what screws into it and what lies in its box: one text for all that are alike in that.
+ * @param emitter its brackets, tappings and box
+ * @source practice, no published source
+ * @example builtInWords({ tappings: [{ at: 'topLeft', thread: 'G1/2', holds: 'vent' }], box: [{ kind: 'vent', count: 1, spec: { thread: 'G1/2' } }], brackets: [{ holes: [{}, {}] }] }) // => "1|2|topLeft G1/2 vent false|vent 1  thread G1/2"
+ */
+export function builtInWords({
   tappings,
   box,
   brackets,
-}: Pick<Emitter, 'form' | 'finish' | 'tappings' | 'box' | 'brackets'>): string {
+}: Pick<Emitter, 'tappings' | 'box' | 'brackets'>): string {
   let holes = 0
   for (const bracket of brackets) holes += bracket.holes.length
-  let name = `${form.kind}|${finish}|${brackets.length}|${holes}`
+  let name = `${brackets.length}|${holes}`
   for (const one of tappings) name += `|${one.at} ${one.thread} ${one.holds} ${one.factoryFitted ?? false}`
   for (const one of box) {
     name += `|${one.kind} ${one.count} ${one.suits?.join() ?? ''}`

@@ -158,7 +158,7 @@ function whyOf(input: HouseHeatInput, loads: readonly HeatLoadAnswer[], sums: Su
       ? given(
           'Share of the rooms’ air that comes from outside at once',
           ventilationRatio,
-          '',
+          undefined,
           'EN 12831-1:2017 table B.5',
         )
       : given('Share of the rooms’ air that comes from outside at once, as given', ventilationRatio)

@@ -85,7 +85,8 @@ function whyOf(
     }),
   )
   const before = because('Before any job was timed.', worked.prior.meanMin, { unit: 'min', from: points })
-  const says = `The figure before and ${jobs.length} jobs, each by how many of the task stand behind it.`
+  const many = jobs.length === 1 ? '1 job' : `${jobs.length} jobs`
+  const says = `The figure before and ${many}, each by how many of the task stand behind it.`
   return because(says, worked.expectedMin, { unit: 'min', from: [before, worked.weight.why, ...jobs] })
 }
 

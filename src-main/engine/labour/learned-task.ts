@@ -48,3 +48,24 @@ export function taughtTask(
     },
   })
 }
+
+/**
+ * How many times its plain minutes a task was reckoned to take on one job: expected / (n (o + 4m + p)/6). What it really took is
+ * learnt from as so many plain ones, so that a tiled wall or an awkward house does not count again in the next quote. 1 where the
+ * plain minutes or the reckoned ones are 0.
+ * @param planned how many were reckoned with, over 0, and their expected minutes with everything that makes them longer
+ * @param task the plain minutes of one that the quote was reckoned with
+ * @source practice, no published source
+ * @example slowerRatio({ count: 4, expectedMin: 60 }, { optimisticMin: 10, likelyMin: 10, pessimisticMin: 10 }) // => 1.5
+ */
+export function slowerRatio(
+  { count, expectedMin }: { readonly count: number; readonly expectedMin: number },
+  {
+    optimisticMin,
+    likelyMin,
+    pessimisticMin,
+  }: Pick<TaskMinutes, 'optimisticMin' | 'likelyMin' | 'pessimisticMin'>,
+): number {
+  const plainMin = (count * (optimisticMin + 4 * likelyMin + pessimisticMin)) / 6
+  return plainMin > 0 && expectedMin > 0 ? expectedMin / plainMin : 1
+}

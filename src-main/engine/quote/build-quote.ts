@@ -1,6 +1,5 @@
 import { figure } from '../../domain/figures.ts'
 import type { Figures } from '../../domain/figures.ts'
-import { given } from '../../domain/derivation.ts'
 import type { Job } from '../../domain/job.ts'
 import type { LabourAnswer } from '../../domain/labour.ts'
 import { accept } from '../../domain/outcome.ts'
@@ -35,7 +34,7 @@ export type ForQuote = {
 export function buildQuote(work: ForQuote): Outcome<Quote> {
   const { job, placed, facts, parts, figures } = work
   const works = jobWork(facts, figures)
-  const labour: Outcome<LabourAnswer> = works.length === 0 ? accept(noLabour) : labourFor(works, figures)
+  const labour = labourFor(works, figures)
   if (!labour.ok) return labour
   const hours = labourLines(works, placed, { labour: labour.value, figures })
   if (!hours.ok) return hours
@@ -65,15 +64,6 @@ export function buildQuote(work: ForQuote): Outcome<Quote> {
       netPence: totals.netPence,
     }),
   })
-}
-
-const noLabour: LabourAnswer = {
-  expectedMin: 0,
-  sdMin: 0,
-  p50Min: 0,
-  p80Min: 0,
-  tasks: [],
-  why: given('There is no work in this job', 0, 'min'),
 }
 
 function gapsOf(lines: readonly TakeOffLine[], job: Job): readonly Gap[] {

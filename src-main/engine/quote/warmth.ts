@@ -59,7 +59,7 @@ function warmthOfSwap(job: Job, one: PlacedSwap, placed: readonly PlacedSwap[]):
 function inJob(place: string, refused: Outcome<never> & { readonly ok: false }): Outcome<never> {
   const problems = refused.problems.map((problem) => ({
     ...problem,
-    path: `${place}${problem.path === undefined ? '' : problem.path.replace(/^room\.?/, '.heat.')}`,
+    path: `${place}${problem.path === undefined ? '' : problem.path.replace(/^room(\.|$)/, '.heat$1')}`,
   }))
   return { ok: false, problems }
 }

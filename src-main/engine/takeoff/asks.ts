@@ -64,6 +64,8 @@ export type SwapAsk = {
   readonly oldName: string | null
   readonly oldMassKg: number | null
   readonly oldHoles: { readonly count: number; readonly diameterMm: number; readonly depthMm: number } | null
+  /** How they were measured one by one; absent where they were only counted. */
+  readonly oldHolesWhy?: Derivation
   readonly oldBrackets: number
   readonly wallBuild: Wall['build']
   readonly wallFinish: Wall['finish']

@@ -170,9 +170,9 @@ const valueWords: Readonly<Record<string, string>> = {
 function fieldInWords(field: string, value: WantedSpec[string]): string {
   if (typeof value === 'string') return valueWords[`${field} ${value}`] ?? spaced(value)
   if (field === 'watts' && typeof value === 'number') return `${value} W`
-  const millimetres = field.endsWith('Mm')
-  const name = spaced(millimetres ? field.slice(0, -2) : field)
-  const unit = millimetres ? ' mm' : ''
+  const [, stem = field, written = ''] = /^(.*)(Mm|W)$/.exec(field) ?? []
+  const name = spaced(stem)
+  const unit = written === '' ? '' : ` ${written === 'Mm' ? 'mm' : 'W'}`
   if (typeof value !== 'object') return `${name} ${value}${unit}`
   return 'atLeast' in value
     ? `${name} at least ${value.atLeast}${unit}`

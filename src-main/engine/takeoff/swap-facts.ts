@@ -3,6 +3,7 @@ import type { Tapping } from '../../domain/item.ts'
 import type { Job } from '../../domain/job.ts'
 import type { PipeOffset } from '../../domain/set-out.ts'
 import type { Pipe } from '../../domain/wall.ts'
+import { oldHolesAsk } from './old-holes-ask.ts'
 import type { HoleAsk, JointAsk, SideAsk, SwapAsk } from './asks.ts'
 import type { PlacedSwap } from './job-facts.ts'
 
@@ -62,7 +63,7 @@ function swapAsk({ swap, room, wall, emitter, setOut }: PlacedSwap, job: Job): S
     tappingThread: emitter.tappings[0]?.thread ?? 'G1/2',
     oldName: swap.existing?.name ?? null,
     oldMassKg: swap.existing?.dryKg ?? null,
-    oldHoles: swap.existing?.oldHoles ?? null,
+    ...oldHolesAsk(swap.existing),
     oldBrackets: swap.existing?.brackets ?? 0,
     wallBuild: wall.build,
     wallFinish: wall.finish,

@@ -43,12 +43,16 @@ export function takeOff(facts: JobFacts, shelf: Shelf, figures: Figures): Priced
     fromBox: boxLines(used),
     cautions: cautionsFor(facts, figures),
     tools: toolsFor(facts, figures),
-    why: because(`${rules.length} rules were asked about ${facts.swaps.length} swaps.`, lines.length, {
+    why: because(`${rules.length} rules were asked about ${swapsInWords(facts)}.`, lines.length, {
       unit: 'lines',
       from: lines.map((line) => line.why),
     }),
   }
   return { takeOff: answer, purchases: resolved.flatMap(({ purchase }) => purchase ?? []), boxUses: used }
+}
+
+function swapsInWords({ swaps }: JobFacts): string {
+  return swaps.length === 1 ? '1 swap' : `${swaps.length} swaps`
 }
 
 /** The order in which a fitter reads a parts list: the emitter, its valves, then what it hangs on, then the rest. */

@@ -13,6 +13,8 @@ import { chooseFixing } from './choose-fixing.ts'
 import type { ChosenFixing } from './choose-fixing.ts'
 import { fitOfPlaced } from './fit-wall.ts'
 import { holeWarnings, studWarnings } from './hole-warnings.ts'
+import { oldHoleWarnings } from './old-hole-warnings.ts'
+import type { OldHole } from './old-hole-warnings.ts'
 import { pipeOffset } from './pipe-offset.ts'
 import { pipeWarnings } from './pipe-warnings.ts'
 import { placeEmitter } from './place-emitter.ts'
@@ -24,6 +26,8 @@ export type SetOutInput = PlaceInput & {
   readonly pipes: readonly Pipe[]
   /** Mass added for a person who leans on it; absent: the firm's figure. */
   readonly extraKg?: number | undefined
+  /** Holes of old fixings, where they were measured. */
+  readonly oldHoles?: readonly OldHole[] | undefined
 }
 
 /**
@@ -141,8 +145,14 @@ function warningsOf(
     ...holeWarnings(holes, wall, figures),
     ...fixing,
     ...tile,
+    ...(chosen.needsBoard ? [] : oldHoleWarnings(drilledWith(holes, chosen), input.oldHoles ?? [], figures)),
     ...pipeWarnings({ pipes, valves: placed.valves, offsets: pipeOffsets }, figures),
   ]
+}
+
+/** Each hole with the bit of its own fixing. */
+function drilledWith(holes: readonly BracketHole[], { each, fixing }: ChosenFixing) {
+  return holes.map((hole) => ({ ...hole, drillMm: (each.get(hole.id)?.fixing ?? fixing).holeMm }))
 }
 
 /** Whether an emitter moved along the wall hits nothing that it does not hit where it is. */

@@ -1,12 +1,15 @@
 import { sql } from 'kysely'
+import type { RawBuilder } from 'kysely'
 import { z } from 'zod'
 import { priceBreak } from '../../domain/price-list.ts'
 import type { ListRow } from '../../domain/price-list.ts'
 import { soughtIn } from '../item-match.ts'
 import type { Sought } from '../item-match.ts'
 import { fromJson, readRow } from '../read-row.ts'
+import { filterOf } from '../sqlite/row-search/row-filter.ts'
 import { saidOtherwise } from '../sqlite/row-search/row-words-said.ts'
 import type { ReadTx } from '../tables.ts'
+import type { OnDay } from './kept-rows.ts'
 
 export type WhichRows = {
   readonly supplierId?: string | undefined
@@ -14,6 +17,10 @@ export type WhichRows = {
   /** Words that the row's name or code must hold, or the same in other words of the trade: the rows that a search finds. */
   readonly text?: string | undefined
   readonly rowNos?: readonly number[] | undefined
+  readonly linked?: boolean | undefined
+  readonly stale?: boolean | undefined
+  /** On which day a row is stale; wanted where `stale` is asked. */
+  readonly on?: OnDay | undefined
 }
 
 /** A row of a supplier's list with its price of a day, as listed: before the discount of its group. */
@@ -48,7 +55,8 @@ export async function chosenRows(tx: ReadTx, which: WhichRows, day: string): Pro
 }
 
 /** The question behind it. `newest_from` is the day on which the row's newest price begins. */
-export function chosenQuery(tx: ReadTx, { supplierId, group, text = '', rowNos }: WhichRows, day: string) {
+export function chosenQuery(tx: ReadTx, which: WhichRows, day: string) {
+  const { supplierId, group, text = '', rowNos } = which
   const sought = soughtIn(text)
   return tx
     .selectFrom('supplier_row as r')
@@ -60,6 +68,7 @@ export function chosenQuery(tx: ReadTx, { supplierId, group, text = '', rowNos }
         .on((eb) => eb.or([eb('p.valid_to', 'is', null), eb('p.valid_to', '>=', day)])),
     )
     .where('r.gone_from', 'is', null)
+    .where(standing(which))
     .$if(supplierId !== undefined, (row) => row.where('r.supplier_id', '=', supplierId ?? ''))
     .$if(group !== undefined, (row) => row.where('r.group_key', '=', group ?? ''))
     .$if(rowNos !== undefined, (row) =>
@@ -83,6 +92,17 @@ export function chosenQuery(tx: ReadTx, { supplierId, group, text = '', rowNos }
     ])
     .orderBy('r.supplier_id')
     .orderBy('r.code')
+}
+
+/** Whether a row is an item, and whether its price is old, as the search has them. */
+function standing({ linked, stale, on }: WhichRows): RawBuilder<boolean> {
+  if (stale !== undefined && on === undefined) throw new Error('Which prices are stale depends on the day')
+  const { where, bound } = filterOf({ linked, stale, ...(on ?? { day: '', staleBefore: '' }) })
+  const [first = '', ...rest] = where.split('?')
+  return rest.reduce(
+    (text, piece, at) => sql<boolean>`${text}${bound[at] ?? ''}${sql.raw(piece)}`,
+    sql.raw<boolean>(first),
+  )
 }
 
 /** Rows that hold these words, or say the same otherwise. */

@@ -1,6 +1,6 @@
-import { supplierPrice } from '../../domain/price.ts'
 import type { SupplierPrice } from '../../domain/price.ts'
-import { fromJson, readRow } from '../read-row.ts'
+import { readPrice } from '../known-rows/read-price.ts'
+import { fromJson } from '../read-row.ts'
 import type { ReadTx } from '../tables.ts'
 import { confirmation, readListedOn } from './file-readings.ts'
 import type { ListedOn } from './file-readings.ts'
@@ -92,7 +92,7 @@ function priceOf(row: PriceRow, { on, discounts, listedOn }: Ground): SupplierPr
     ...(row.valid_to === null ? {} : { validTo: row.valid_to }),
     ...confirmed,
   }
-  return readRow(supplierPrice, price, what)
+  return readPrice(price, what)
 }
 
 function inItemsUnit({ item_holds, row_holds, pack_holds }: PriceRow): number {

@@ -1,6 +1,7 @@
 import { mkdir, readFile, stat, writeFile } from 'node:fs/promises'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import type { InputOf } from '../../../src-main/contract/requests.ts'
 import type { ListRow } from '../../../src-main/domain/price-list.ts'
 import type { Desk } from '../../../src-main/desk/desk.ts'
 import { answer } from '../../../src-main/desk/router.ts'
@@ -127,12 +128,11 @@ describe('price.export', () => {
     expect((await asked(desk, 'price.export', sheet)).rows).toBe(2)
   })
 
-  it('is refused where nobody may name a path, for no supplier, and for one that is not there', async () => {
+  it('is refused where nobody may name a path, and for a supplier that is not there', async () => {
     const desk = await openDesk()
     const input = { form: 'csv', which: { supplierId: 'north' } } as const
     const wrong = [
       [{ ...input, out: 'list.csv' }, 'refused', 'out'],
-      [{ form: 'csv', which: {} }, 'invalid', 'which.supplierId'],
       [{ form: 'csv', which: { supplierId: 'nobody' } }, 'not-found', 'which.supplierId'],
       [{ form: 'pdf', which: { supplierId: 'north' } }, 'invalid', 'form'],
     ] as const
@@ -144,6 +144,102 @@ describe('price.export', () => {
       code: 'invalid',
       message: 'A file’s path holds no null character.',
     })
+  })
+})
+
+describe('price.export of more than one list', () => {
+  const file = async (desk: Desk, which: InputOf<'price.export'>['which']) => {
+    const written = await asked(desk, 'price.export', { form: 'csv', which })
+    const [head = '', ...lines] = (await readFile(written.path, 'utf8')).trim().split(/\r?\n/)
+    return { name: basename(written.path), rows: written.rows, head, lines }
+  }
+
+  it('writes every list with the supplier of each row, and reads it in again all the same', async () => {
+    const desk = await openDesk()
+    const all = await file(desk, {})
+    const { found } = await asked(desk, 'priceList.search', { text: '' })
+    expect(all).toMatchObject({ name: 'prices-all-2026-03-02.csv', rows: found })
+    expect(all.head.endsWith(',Supplier')).toBe(true)
+    const { suppliers } = await asked(desk, 'supplier.list', {})
+    const named = new Set(all.lines.map((row) => row.split(',').at(-1)))
+    const selling = suppliers.filter(({ rows }) => rows > 0)
+    expect([...named].toSorted()).toEqual(selling.map(({ supplier }) => supplier.name).toSorted())
+    const rows = await understood(join(desk.papersFolder, 'prices-all-2026-03-02.csv'))
+    expect(rows).toHaveLength(found)
+  })
+
+  it.each([
+    [{ linked: true }, 'prices-found-2026-03-02.csv'],
+    [{ linked: false }, 'prices-found-2026-03-02.csv'],
+    [{ stale: true }, 'prices-found-2026-03-02.csv'],
+    [{ stale: false }, 'prices-found-2026-03-02.csv'],
+    [{ supplierId: 'north', stale: false }, 'prices-north-found-2026-03-02.csv'],
+    [{ text: 'pipe' }, 'prices-found-2026-03-02.csv'],
+    [{ text: 'pipe', supplierId: 'north', linked: true }, 'prices-north-found-2026-03-02.csv'],
+  ])('writes what the search finds with %o', async (which, name) => {
+    const desk = await openDesk()
+    if (desk.store === null) throw new Error('There is a store')
+    await writing(desk.store, (tx) =>
+      tx
+        .updateTable('supplier_row')
+        .set({ item_id: null, valid_from: '2020-01-01' })
+        .where('code', '=', '127/3')
+        .execute(),
+    )
+    const { found } = await asked(desk, 'priceList.search', { text: '', ...which })
+    expect(await file(desk, which)).toMatchObject({ name, rows: found })
+  })
+
+  it('keeps a change of many prices to the rows that are shown', async () => {
+    const desk = await openDesk()
+    if (desk.store === null) throw new Error('There is a store')
+    await writing(desk.store, (tx) =>
+      tx.updateTable('supplier_row').set({ valid_from: '2020-01-01' }).where('code', '=', '126').execute(),
+    )
+    const change = { kind: 'percent', basisPoints: 1000 } as const
+    const input = { change, rounding: { toPence: 1, rule: 'nearest' } } as const
+    const which = { supplierId: 'north', stale: true }
+    const { changed } = await asked(desk, 'price.bulkCompare', { which, ...input })
+    expect(changed.map(({ code }) => code)).toEqual(['126'])
+    expect((await asked(desk, 'price.bulkApply', { which, ...input })).counts.changed).toBe(1)
+  })
+})
+
+describe('an export read back', () => {
+  it('comes by its name, and by nothing that leads elsewhere', async () => {
+    const desk = await openDesk()
+    const written = await asked(desk, 'price.export', { form: 'xlsx', which: { supplierId: 'north' } })
+    const { base64 } = await asked(desk, 'paper.read', { name: basename(written.path) })
+    expect(Buffer.from(base64, 'base64')).toEqual(await readFile(written.path))
+    for (const name of ['../tailpiece.db', 'a/b.csv', '.csv', 'tailpiece.db', 'list.csv.exe']) {
+      expect(refused(await answer('paper.read', { name }, desk))).toMatchObject({
+        code: 'invalid',
+        path: 'name',
+      })
+    }
+  })
+})
+
+describe('catalogue.export of a part', () => {
+  it('writes what a search finds, in its order, without retired items', async () => {
+    const desk = await openDesk()
+    const search = { text: 'pipe' }
+    const { items } = await asked(desk, 'catalogue.search', search)
+    const written = await asked(desk, 'catalogue.export', { form: 'csv', ...search })
+    expect(basename(written.path)).toBe('catalogue-found-2026-03-02.csv')
+    const [, ...lines] = (await readFile(written.path, 'utf8')).trim().split(/\r?\n/)
+    expect(lines.map((one) => one.split(',')[0])).toEqual(items.map(({ item }) => item.itemId))
+    const retired = await asked(desk, 'catalogue.search', { text: '', retired: true })
+    expect((await asked(desk, 'catalogue.export', { form: 'csv', retired: true })).rows).toBe(retired.found)
+  })
+
+  it('writes what one supplier has a price for, at that price', async () => {
+    const desk = await openDesk()
+    const written = await asked(desk, 'catalogue.export', { form: 'csv', supplierId: 'north' })
+    expect(basename(written.path)).toBe('catalogue-north-2026-03-02.csv')
+    expect(written.rows).toBe(4)
+    const unknown = await answer('catalogue.export', { form: 'csv', supplierId: 'nobody' }, desk)
+    expect(refused(unknown)).toMatchObject({ code: 'not-found', path: 'supplierId' })
   })
 })
 

@@ -1,8 +1,11 @@
 import type { Database } from 'better-sqlite3'
+import type { ListRow } from '../../../domain/price-list.ts'
 import type { SupplierPrice } from '../../../domain/price.ts'
 import { comingKinds } from '../price-steps.ts'
 
-/** What would change at one row. */
+type Breaks = NonNullable<ListRow['breaks']>
+
+/** What would change at one row. Price breaks are there only where they change. */
 export type Change = {
   readonly code: string
   readonly name: string
@@ -12,6 +15,8 @@ export type Change = {
   readonly wasHolds?: number
   readonly willHolds?: number
   readonly itemId?: string
+  readonly wasBreaks?: Breaks
+  readonly willBreaks?: Breaks
 }
 
 type ChangeRow = {
@@ -22,6 +27,8 @@ type ChangeRow = {
   readonly was_holds: number | null
   readonly will_holds: number | null
   readonly item_id: string | null
+  readonly was_breaks: string | null
+  readonly will_breaks: string | null
 }
 
 export type Report = {
@@ -33,21 +40,25 @@ export type Report = {
 /** Spells out what was gathered, so many rows of each kind: the biggest rises first, then the biggest falls. */
 export function report(db: Database, most: number): Report {
   const rows = (text: string) => db.prepare<[number], ChangeRow>(`${text} limit ?`).all(most).map(changeOf)
-  const coming = `select code, name, was_pence as was, pack_pence as will, was_holds, pack_holds as will_holds, item_id
-    from temp.coming where kind`
+  // A price that begins before another that is there already is held against its own past, which is not gathered.
+  const coming = `select c.code, c.name, c.was_pence as was, c.pack_pence as will, c.was_holds, c.pack_holds as will_holds, c.item_id,
+      case when c.kind = ${comingKinds.earlier} then c.breaks else r.breaks end as was_breaks, c.breaks as will_breaks
+    from temp.coming c left join supplier_row r using (row_no) where c.kind`
   return {
     changed: rows(
-      `${coming} <> ${comingKinds.fresh} order by will < was, abs(will - was) * 1.0 / max(was, 1) desc, code`,
+      `${coming} <> ${comingKinds.fresh} order by will < was, abs(will - was) * 1.0 / max(was, 1) desc, c.code`,
     ),
-    added: rows(`${coming} = ${comingKinds.fresh} order by row_no`),
+    added: rows(`${coming} = ${comingKinds.fresh} order by c.row_no`),
     missing: rows(
-      `select code, name, pack_pence as was, null as will, pack_holds as was_holds, null as will_holds, item_id
+      `select code, name, pack_pence as was, null as will, pack_holds as was_holds, null as will_holds, item_id,
+         null as was_breaks, null as will_breaks
        from supplier_row join temp.missing using (row_no) order by item_id is null, code`,
     ),
   }
 }
 
-function changeOf({ code, name, was, will, was_holds, will_holds, item_id }: ChangeRow): Change {
+function changeOf(row: ChangeRow): Change {
+  const { code, name, was, will, was_holds, will_holds, item_id } = row
   const sameSize = was_holds === will_holds
   return {
     code,
@@ -60,7 +71,19 @@ function changeOf({ code, name, was, will, was_holds, will_holds, item_id }: Cha
     ...(was_holds === null ? {} : { wasHolds: was_holds }),
     ...(will_holds === null ? {} : { willHolds: will_holds }),
     ...(item_id === null ? {} : { itemId: item_id }),
+    ...breaksChanged(row),
   }
+}
+
+function breaksChanged({
+  was,
+  was_breaks,
+  will_breaks,
+}: ChangeRow): Pick<Change, 'wasBreaks' | 'willBreaks'> {
+  if (was_breaks === will_breaks) return {}
+  const breaksIn = (text: string | null) => (text === null ? [] : (JSON.parse(text) as Breaks))
+  const willBreaks = breaksIn(will_breaks)
+  return was === null ? { willBreaks } : { wasBreaks: breaksIn(was_breaks), willBreaks }
 }
 
 /** A price that would change for an item of the catalogue, as listed and with its group, in the item's unit. */

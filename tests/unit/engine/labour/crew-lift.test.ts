@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { liftLimit } from '../../../../src-main/engine/labour/crew-lift.ts'
+import { because, given } from '../../../../src-main/domain/derivation.ts'
+import { hangingCrew, liftLimit } from '../../../../src-main/engine/labour/crew-lift.ts'
 import { leavesOf } from '../../../answered.ts'
 import { liftUse } from './lifts-for-tests.ts'
 
@@ -62,4 +63,90 @@ it('says which figures it used', () => {
   expect(leavesOf(liftLimit(22, { stairs: true, handsMm: 450 }, use).why)).toEqual(
     expect.arrayContaining([22, 25, 20, 450, 0.8, 0.667]),
   )
+})
+
+describe('the reason of a lift', () => {
+  it('names the place of the hands, what one lifts there, and its figures', () => {
+    expect(liftLimit(20, {}, use).why).toEqual(
+      because('Hands between elbow and knuckle: up to 25 kg for one.', 1, {
+        from: [
+          given('Mass, dry', 20, 'kg'),
+          use.why('lift.onePersonKg'),
+          use.why('lift.elbowToKnuckleKg'),
+          use.why('lift.elbowToKnuckleKg'),
+        ],
+      }),
+    )
+  })
+
+  it('names stairs, the height of the hands and the share of a pair, each where it counts', () => {
+    const hold = { handsMm: 1200, stairs: true, far: true }
+    // 25 x 10/25 x 0.8 = 8 kg.
+    expect(liftLimit(9, hold, use).why).toEqual(
+      because('Hands between shoulder and elbow: up to 8 kg for one.', 2, {
+        from: [
+          given('Mass, dry', 9, 'kg'),
+          use.why('lift.onePersonKg'),
+          use.why('lift.shoulderToElbowFarKg'),
+          use.why('lift.elbowToKnuckleKg'),
+          given('Height of the hands', 1200, 'mm'),
+          use.why('lift.stairsRatio'),
+          use.why('lift.pairRatio'),
+        ],
+      }),
+    )
+  })
+
+  it('gives kilograms to a tenth: 17 x 20/25 = 13.6', () => {
+    const small = liftUse({ 'lift.onePersonKg': 17 })
+    expect(liftLimit(1, { handsMm: 450 }, small).why.says).toBe(
+      'Hands between knuckle and lower leg: up to 13.6 kg for one.',
+    )
+  })
+
+  it.each([
+    [1401, 'above the shoulder'],
+    [1400, 'between shoulder and elbow'],
+    [1051, 'between shoulder and elbow'],
+    [1050, 'between elbow and knuckle'],
+    [750, 'between elbow and knuckle'],
+    [749, 'between knuckle and lower leg'],
+    [250, 'between knuckle and lower leg'],
+    [249, 'below the middle of the lower leg'],
+  ])('puts hands at %i mm %s, by heights of 1400, 1050, 750 and 250 mm', (handsMm, where) => {
+    const heights = liftUse({
+      'lift.shoulderMm': 1400,
+      'lift.elbowMm': 1050,
+      'lift.knuckleMm': 750,
+      'lift.shinMm': 250,
+    })
+    expect(liftLimit(1, { handsMm }, heights).why.says).toContain(`Hands ${where}: up to`)
+  })
+
+  it('wants an aid only over what two lift: half each makes 25 kg for two', () => {
+    const halves = liftUse({ 'lift.pairRatio': 0.5 })
+    expect(liftLimit(25, {}, halves).needsAid).toBe(false)
+    expect(liftLimit(25.1, {}, halves).needsAid).toBe(true)
+  })
+})
+
+describe('who hangs an emitter', () => {
+  it('is one, where carrying and hanging are both within the guideline', () => {
+    const crew = hangingCrew({ emitterMassKg: 20, storey: 0, handsMm: 900 }, use)
+    expect(crew).toEqual({
+      people: 1,
+      whys: [liftLimit(20, { handsMm: 900 }, use).why, liftLimit(20, {}, use).why],
+    })
+  })
+
+  it('is two, where only the stairs ask for it, up or down', () => {
+    expect(hangingCrew({ emitterMassKg: 21, storey: 0 }, use).people).toBe(1)
+    expect(hangingCrew({ emitterMassKg: 21, storey: 1 }, use).people).toBe(2)
+    expect(hangingCrew({ emitterMassKg: 21, storey: -1 }, use).people).toBe(2)
+  })
+
+  it('is two, where only the hanging asks for it: above the shoulder, or with arms stretched out', () => {
+    expect(hangingCrew({ emitterMassKg: 12, storey: 0, handsMm: 1700 }, use).people).toBe(2)
+    expect(hangingCrew({ emitterMassKg: 16, storey: 0, tightAccess: true }, use).people).toBe(2)
+  })
 })

@@ -13,7 +13,7 @@ import { boughtAs, figures, lineOf } from './work-for-tests.ts'
 const vent = (itemId: string, generic = false): Part =>
   ({ itemId, name: `Vent ${itemId}`, generic, kind: 'vent', spec: {} }) as unknown as Part
 const shelf = shelfWith(
-  [vent('plain', true), vent('grand'), tail('long', 40), pipe],
+  [vent('plain', true), vent('grand'), vent('rare'), tail('long', 40), pipe],
   [asks('plain', 100), asks('grand', 150), asks('long', 80), asks('pipe', 900, { packHolds: 3 })],
 )
 const lines: readonly TakeOffLine[] = [
@@ -197,5 +197,27 @@ describe('a change that cannot be made is refused with where and why', () => {
   it('a quantity that nobody sells, by its own place', () => {
     const [problem] = problemsOf({ lineKey: 'panel', quantity: 2, reason })
     expect(problem?.path).toBe('job.overrides[0].quantity')
+  })
+  it('an item that nobody sells, by its own place among the changes', () => {
+    const fine = { lineKey: 'blank', quantity: 1, reason }
+    expect(problemsOf(fine, { lineKey: 'vent', itemId: 'rare', quantity: 2, reason })).toEqual([
+      {
+        code: 'gap',
+        path: 'job.overrides[1].itemId',
+        message: 'Nobody asks a price today for Vent rare.',
+      },
+    ])
+  })
+  it('every fault at once, in the order of the lines and then of the changes', () => {
+    const wrong = [
+      { lineKey: 'roof', quantity: 1, reason },
+      { lineKey: 'panel', itemId: 'plain', reason },
+      { lineKey: 'vent', itemId: 'none', reason },
+    ]
+    expect(problemsOf(...wrong).map(({ path }) => path)).toEqual([
+      'job.overrides[2].itemId',
+      'job.overrides[1].itemId',
+      'job.overrides[0].lineKey',
+    ])
   })
 })

@@ -64,6 +64,32 @@ describe('what the van has', () => {
     expect(after([cut], [{ itemId: 'pipe', quantity: 9 }]).fromVan).toEqual([])
   })
 
+  it('names no cuts of what is not cut', () => {
+    const { fromVan } = after([buying('clip', 12)], [{ itemId: 'clip', quantity: 4 }])
+    expect(fromVan[0]).not.toHaveProperty('bars')
+  })
+
+  it('is refused where its pipe cannot be cut, and where nobody sells the rest', () => {
+    const broad = buyAfterVan([buying('pipe', 5.6, four)], [{ itemId: 'pipe', quantity: 5 }], {
+      shelf,
+      kerfMm: 51,
+    })
+    expect(broad.ok ? null : broad.problems[0]).toEqual({
+      code: 'invalid',
+      message: 'The saw cut must be 0 to 50 mm wide; it was 51.',
+      path: 'vanStock.kerfMm',
+    })
+    const unsold = buyAfterVan([buying('clip', 12)], [{ itemId: 'clip', quantity: 4 }], {
+      shelf: shelfWith([], []),
+      kerfMm,
+    })
+    expect(unsold.ok ? null : unsold.problems[0]).toEqual({
+      code: 'gap',
+      message: 'Nobody asks a price today for clip.',
+      path: 'vanStock',
+    })
+  })
+
   it('is refused where the rest can not be settled for certain', () => {
     const fine = shelfWith([], [asks('clip', 1, { packHolds: 1 }), asks('clip', 2, { packHolds: 1.999_999 })])
     const purchase = { ...buying('clip', 900_000), why: given('Given', 1) }

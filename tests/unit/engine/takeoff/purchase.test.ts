@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { buyBars } from '../../../../src-main/engine/takeoff/buying/buy-bars.ts'
-import { cheapestPurchase } from '../../../../src-main/engine/takeoff/purchase.ts'
+import { cheapestPurchase, packOffered, poundsOf } from '../../../../src-main/engine/takeoff/purchase.ts'
 import type { SupplierPrice } from '../../../../src-main/domain/price.ts'
 import { asks, shelfWith } from './parts-for-tests.ts'
 
@@ -114,5 +114,86 @@ describe('buying pipe', () => {
       { ...three, breaks: breaks.slice(0, 15) },
     ]
     expect(buyBars({ pieces: nine, kerfMm: 2, stock: fewer }).ok).toBe(true)
+  })
+})
+
+describe('what was bought before', () => {
+  const wanted = { lineId: 'l', itemId: 'clip', name: 'Clip', unit: 'each' as const, need: 3, kerfMm: 2 }
+  const remembering = () => ({ ...shelfWith([], [asks('clip', 60)]), bought: new Map() })
+
+  it('is bought the same again, for whatever line', () => {
+    const shelf = remembering()
+    const first = cheapestPurchase(wanted, shelf)
+    const unpriced = { ...shelf, prices: new Map() }
+    const again = cheapestPurchase({ ...wanted, lineId: 'm' }, unpriced)
+    if (!first.ok || !again.ok) throw new Error('Both can be bought')
+    expect(first.value).toMatchObject({ lineId: 'l', costPence: 180 })
+    expect(again.value).toEqual({ ...first.value, lineId: 'm' })
+    expect(again.value.why).toBe(first.value.why)
+  })
+
+  it('is bought anew in another quantity, of another item, cut otherwise, or where nothing is remembered', () => {
+    const shelf = remembering()
+    cheapestPurchase(wanted, shelf)
+    const unpriced = { ...shelf, prices: new Map() }
+    const pieces = [{ id: 'a', lengthMm: 9, count: 1 }]
+    for (const other of [{ need: 4 }, { itemId: 'clop' }, { name: 'Clop' }, { pieces }, { kerfMm: 3 }]) {
+      expect(cheapestPurchase({ ...wanted, ...other }, unpriced).ok).toBe(false)
+    }
+    const { bought: _bought, ...forgetting } = unpriced
+    expect(cheapestPurchase(wanted, forgetting).ok).toBe(false)
+  })
+
+  it('is refused again where it was refused, though a price came since', () => {
+    const shelf = { ...shelfWith([], []), bought: new Map() }
+    const refusal = cheapestPurchase(wanted, shelf)
+    expect(refusal.ok).toBe(false)
+    const priced = { ...shelf, prices: shelfWith([], [asks('clip', 60)]).prices }
+    expect(cheapestPurchase(wanted, priced)).toBe(refusal)
+  })
+})
+
+describe('a purchase', () => {
+  it('has no pieces where none were cut, and goes by the id of a supplier that nobody named', () => {
+    const one = bought(1, [asks('clip', 60, { supplierId: 'sea' })])
+    expect(one).not.toHaveProperty('pieces')
+    expect(one).not.toHaveProperty('bars')
+    expect(one.supplierName).toBe('sea')
+  })
+
+  it('says one pack and two packs, with the unit of what they hold', () => {
+    const of = (unit: 'm' | 'm2' | 'ml' | 'L', need: number) => {
+      const wanted = { lineId: 'l', itemId: 'clip', name: 'Clip', unit, need, kerfMm: 2 }
+      const answer = cheapestPurchase(wanted, shelfWith([], [asks('clip', 1205, { packHolds: 5 })]))
+      return answer.ok ? answer.value.why.from[1]?.says : null
+    }
+    expect(of('m', 5)).toBe('1 pack of 5 m, each £12.05, code clip-code.')
+    expect(of('m2', 6)).toBe('2 packs of 5 m², each £12.05, code clip-code.')
+    expect(of('ml', 6)).toBe('2 packs of 5 ml, each £12.05, code clip-code.')
+    expect(of('L', 6)).toBe('2 packs of 5 L, each £12.05, code clip-code.')
+  })
+
+  it('leaves no crumb of a fraction over: 0.3 of three times 0.1', () => {
+    const prices = [asks('clip', 5, { packHolds: 0.1 })]
+    expect(bought(0.3, prices)).toMatchObject({ costPence: 15, leftover: 0 })
+    expect(bought(0.25, prices)).toMatchObject({ costPence: 15, leftover: 0.05 })
+  })
+
+  it('is offered without breaks where there are none', () => {
+    expect(packOffered({ code: 'A', packHolds: 5, packPence: 100 })).not.toHaveProperty('breaks')
+    const breaks = [{ fromPacks: 2, packPence: 90 }]
+    expect(packOffered({ code: 'A', packHolds: 5, packPence: 100, breaks })).toEqual({
+      code: 'A',
+      holds: 5,
+      pence: 100,
+      breaks,
+    })
+    expect([poundsOf(0), poundsOf(5), poundsOf(99), poundsOf(100), poundsOf(123_456)]).toEqual([
+      '£0.00',
+      '£0.05',
+      '£0.99',
+      '£1.00',
+      '£1234.56',
+    ])
   })
 })

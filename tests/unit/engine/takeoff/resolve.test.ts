@@ -112,6 +112,26 @@ describe('a gap', () => {
     expect(line.gap).toBe('The catalogue has no tail extension (G1/2, length at least 60 mm).')
   })
 
+  it('names the item that would do but cannot be bought, and why', () => {
+    const { line, purchase } = resolveNeed(tailOf(45, 1), shelfWith(three, []), options)
+    expect(purchase).toBeNull()
+    expect(line).toMatchObject({
+      name: 'tail extension (G1/2, length at least 45 mm)',
+      itemId: 'fine',
+      generic: false,
+      gap: 'Nobody asks a price today for Tail 50 mm.',
+    })
+    expect(line).not.toHaveProperty('pieces')
+    expect(line).not.toHaveProperty('filled')
+    const none = resolveNeed(tailOf(90, 1), shelfWith(three, []), options).line
+    expect(none).not.toHaveProperty('itemId')
+  })
+
+  it('keeps the pieces that were to be cut', () => {
+    const pieces = [{ id: 'a', lengthMm: 900, count: 1 }]
+    expect(resolveNeed({ ...need, pieces }, shelfWith([], []), options).line.pieces).toEqual(pieces)
+  })
+
   it('is filled with an item of the catalogue: three at 500 are 1500, and the line says how', () => {
     const { line, purchase } = filledWith({ gapKey, itemId: 'fine' })
     expect([purchase?.costPence, purchase?.itemId, purchase?.lineId]).toEqual([1500, 'fine', 'part-4'])

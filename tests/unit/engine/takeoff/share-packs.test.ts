@@ -26,7 +26,11 @@ describe('lines that come to the same item', () => {
       value: 1000,
       unit: 'pence',
     })
-    expect(why?.from.at(-1)?.from).toHaveLength(2)
+    const apart = why?.from.at(-1)?.from.map(({ says, value }) => [says, value])
+    expect(apart).toEqual([
+      ['Whole packs, the cheapest that cover the need.', 500],
+      ['Whole packs, the cheapest that cover the need.', 500],
+    ])
   })
 
   it('leave a gap as a line of its own, in its place', () => {

@@ -14,7 +14,7 @@ export const element: Rule<'swap'> = {
       ? []
       : [
           need('element', { watts: swap.elementW, thread: swap.tappingThread }, 1, {
-            says: `A ${swap.elementW} W element; to be connected by a qualified electrician, which is not in this price.`,
+            says: `An element of ${swap.elementW} W; to be connected by a qualified electrician, which is not in this price.`,
             from: [given('Element', swap.elementW, 'W', 'survey')],
           }),
         ],

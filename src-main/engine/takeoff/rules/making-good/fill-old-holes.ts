@@ -19,7 +19,7 @@ export const fillOldHoles: Rule<'swap'> = {
       need('filler', { forWall: 'plaster' }, millilitres, {
         says: 'Holes x pi/4 x diameter squared x depth x (1 + waste).',
         from: [
-          given('Old holes', count, undefined, 'survey'),
+          swap.oldHolesWhy ?? given('Old holes', count, undefined, 'survey'),
           given('Diameter', diameterMm, 'mm', 'survey'),
           given('Depth', depthMm, 'mm', 'survey'),
           use.why('making.fillerWasteRatio'),

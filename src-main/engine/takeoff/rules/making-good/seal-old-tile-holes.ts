@@ -20,7 +20,7 @@ export const sealOldTileHoles: Rule<'swap'> = {
             {
               says: 'Old holes in tile are closed with sealant.',
               from: [
-                given('Old holes', swap.oldHoles.count, undefined, 'survey'),
+                swap.oldHolesWhy ?? given('Old holes', swap.oldHoles.count, undefined, 'survey'),
                 use.why('making.tileSealantMl'),
               ],
             },

@@ -1,6 +1,7 @@
 import { need } from '../../rule.ts'
 import type { Rule } from '../../rule.ts'
 import { pipeJoint } from '../../pipe-joint.ts'
+import { timesInWords } from '../../times-in-words.ts'
 
 /** Couplers where the new pipe joins the old. */
 export const couplers: Rule<'side'> = {
@@ -17,7 +18,7 @@ export const couplers: Rule<'side'> = {
             { shape: 'coupler', joint: pipeJoint(side.pipe.material), outsideMm: side.pipe.outsideMm },
             side.couplers,
             {
-              says: `The new run on the ${side.side} joins the old pipe ${side.couplers} times.`,
+              says: `The new run on the ${side.side} joins the old pipe ${timesInWords(side.couplers)}.`,
               from: [side.offsetWhy],
             },
           ),

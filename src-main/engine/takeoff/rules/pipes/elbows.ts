@@ -1,6 +1,7 @@
 import { need } from '../../rule.ts'
 import type { Rule } from '../../rule.ts'
 import { pipeJoint } from '../../pipe-joint.ts'
+import { timesInWords } from '../../times-in-words.ts'
 
 /** Elbows where the new pipe turns. */
 export const elbows: Rule<'side'> = {
@@ -17,7 +18,7 @@ export const elbows: Rule<'side'> = {
             { shape: 'elbow', joint: pipeJoint(side.pipe.material), outsideMm: side.pipe.outsideMm },
             side.elbows,
             {
-              says: `The new run on the ${side.side} turns ${side.elbows} times.`,
+              says: `The new run on the ${side.side} turns ${timesInWords(side.elbows)}.`,
               from: [side.offsetWhy],
             },
           ),

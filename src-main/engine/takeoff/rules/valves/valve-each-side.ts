@@ -16,7 +16,7 @@ export const valveEachSide: Rule<'side'> = {
     const pipeMm = Math.min(side.pipe.outsideMm, 15)
     return [
       need('valve', { role: side.role, body, pipeMm, thread: side.thread, finish: side.finish }, 1, {
-        says: `A ${body} ${side.role} valve on the ${side.side}: ${side.roleBecause}.`,
+        says: `${body === 'angled' ? 'An' : 'A'} ${body} ${side.role} valve on the ${side.side}: ${side.roleBecause}.`,
         from: [
           given(
             `Pipe on the ${side.side}: comes from the ${side.pipe.from}`,

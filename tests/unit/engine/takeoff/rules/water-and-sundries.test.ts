@@ -48,7 +48,7 @@ describe('the emitter and its element', () => {
         spec: { watts: 400, thread: 'G1/2' },
         quantity: 1,
         unit: 'each',
-        says: 'A 400 W element; to be connected by a qualified electrician, which is not in this price.',
+        says: 'An element of 400 W; to be connected by a qualified electrician, which is not in this price.',
         from: [given('Element', 400, 'W', 'survey')],
       },
     ],

@@ -1,12 +1,12 @@
 import Database from 'better-sqlite3'
 import { expect, it } from 'vitest'
-import sample from '../../resources/sample/two-rooms.job.json' with { type: 'json' }
-import { job as jobSchema } from '../../src-main/domain/job.ts'
-import { workUp } from '../../src-main/desk/quoting/work-up.ts'
-import { migrationList } from '../../src-main/store/migration-list.ts'
-import { listIssued, nextInSeries, readIssued, readIssuedPdf } from '../../src-main/store/quotes.ts'
-import { closeStore, openStore, reading } from '../../src-main/store/store.ts'
-import { deskWith, now, opened, tempFolder, valueOf } from './store-for-tests.ts'
+import sample from '../../../resources/sample/two-rooms.job.json' with { type: 'json' }
+import { job as jobSchema } from '../../../src-main/domain/job.ts'
+import { workUp } from '../../../src-main/desk/quoting/work-up.ts'
+import { migrationList } from '../../../src-main/store/migration-list.ts'
+import { listIssued, nextInSeries, readIssued, readIssuedPdf } from '../../../src-main/store/quotes.ts'
+import { closeStore, openStore, reading } from '../../../src-main/store/store.ts'
+import { deskWith, now, opened, tempFolder, valueOf } from '../store-for-tests.ts'
 
 it('the step to issued quotes keeps every kept quote, and goes on with its numbers', async () => {
   const job = jobSchema.parse(sample)

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import sample from '../../resources/sample/two-rooms.job.json' with { type: 'json' }
-import { job as jobSchema } from '../../src-main/domain/job.ts'
-import { keptWork, workUp } from '../../src-main/desk/quoting/work-up.ts'
-import { deskWith, filledStore, issueByHand, valueOf } from './store-for-tests.ts'
+import sample from '../../../resources/sample/two-rooms.job.json' with { type: 'json' }
+import { job as jobSchema } from '../../../src-main/domain/job.ts'
+import { keptWork, workUp } from '../../../src-main/desk/quoting/work-up.ts'
+import { deskWith, filledStore, issueByHand, valueOf } from '../store-for-tests.ts'
 
 it('a quote that an earlier program kept, without the lifting figures of this one, is still read as it stood', async () => {
   const job = jobSchema.parse(sample)
