@@ -47,3 +47,29 @@ export const labourLearned = query('labour.learned', {
   input: record({}),
   output: record({ tasks: list(learnedTask) }),
 })
+
+/** The papers after a job follow an accepted quote; `out` is for the terminal. */
+const paperInput = record({ quoteId: key, out: line.max(1000).optional() })
+/** Where the document lies, how many pages it has, and its size in bytes. */
+const paper = record({ path: z.string(), pages: z.int(), bytes: z.int() })
+
+export const finalAccountPdf = command('finalAccount.pdf', {
+  doc: 'The final account of an accepted quote as a PDF for the customer; marked as a draft until the job is closed.',
+  needs: 'data',
+  input: paperInput,
+  output: paper,
+})
+
+export const commissioningPdf = command('commissioning.pdf', {
+  doc: 'The commissioning record as a PDF to sign: cleaning, dose, pressure test, balancing, leaks and filling loop.',
+  needs: 'data',
+  input: paperInput,
+  output: paper,
+})
+
+export const handoverPdf = command('handover.pdf', {
+  doc: 'The handover sheet as a PDF for the customer: valves, venting, care, guarantees, cautions, who to ring.',
+  needs: 'data',
+  input: paperInput,
+  output: paper,
+})

@@ -117,11 +117,17 @@ export const rowMakeItem = command('row.makeItem', {
 })
 
 export const catalogueExport = command('catalogue.export', {
-  doc: 'Writes the catalogue as CSV or XLSX: every item with its figures and its lowest price today.',
+  doc: 'Writes the catalogue as CSV or XLSX: every item, or what a search finds, with its figures and its lowest price today.',
   needs: 'data',
   input: record({
     form: z.enum(['csv', 'xlsx']),
     kind: anyKind.optional(),
+    /** As the search takes them; with any of them retired items are in it only where they are asked for. */
+    text: z.string().trim().max(200).optional(),
+    favourite: z.boolean().optional(),
+    retired: z.boolean().optional(),
+    /** Only what this supplier has a price for, at that price. */
+    supplierId: key.optional(),
     out: z.string().min(1).max(4000).optional(),
   }),
   output: record({ path: z.string(), rows: z.int(), bytes: z.int() }),

@@ -4,6 +4,7 @@ import { firm } from '../domain/firm.ts'
 import { job, jobStage } from '../domain/job.ts'
 import { count, day, key, line, list, pence, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
+import { filePhoto, mostFilePhotos } from './survey.ts'
 
 const jobRow = record({
   jobId: key,
@@ -84,17 +85,23 @@ export const jobFind = query('job.find', {
 })
 
 export const jobImport = command('job.import', {
-  doc: 'Takes in a job file. A job with the same id is refused unless `replace` says so.',
+  doc: 'Takes in a job file, with its photos where they are in it: all of it or nothing. A job with the same id is refused unless `replace` says so.',
   needs: 'data',
-  input: record({ job, replace: z.boolean().optional() }),
-  output: record({ jobId: key, replaced: z.boolean() }),
+  input: record({ job, photos: list(filePhoto, mostFilePhotos).optional(), replace: z.boolean().optional() }),
+  /** How many photos were taken in, where the file had any. */
+  output: record({ jobId: key, replaced: z.boolean(), photos: count.optional() }),
 })
 
 export const jobExport = query('job.export', {
-  doc: 'A job as its open file, with the firm it is from.',
+  doc: 'A job as its open file, with the firm it is from; with the photos that are kept of it where they are asked for, up to the 20 MB that a job file may have.',
   needs: 'data',
-  input: record({ jobId: key }),
-  output: record({ job }),
+  input: record({
+    jobId: key,
+    photos: z.boolean().optional(),
+    /** Only the photos of these rooms. */
+    photosOf: list(key, 200).optional(),
+  }),
+  output: record({ job, photos: list(filePhoto, mostFilePhotos).optional() }),
 })
 
 export const jobSample = query('job.sample', {

@@ -5,6 +5,7 @@ import {
   fileReading,
   keptRow,
   pastPrice,
+  priceBreak,
   priceChange,
   rejectedRow,
 } from '../domain/price-list.ts'
@@ -58,6 +59,7 @@ export const priceFileLook = query('priceFile.look', {
         name: z.string(),
         packHolds: z.number(),
         packPence: pricePence,
+        breaks: list(priceBreak, 20).optional(),
       }),
     ),
     rejected: list(rejectedRow),
@@ -80,6 +82,9 @@ export const rowChange = record({
   wasHolds: z.number().optional(),
   willHolds: z.number().optional(),
   itemId: key.optional(),
+  /** The price breaks before and after, where they change; a row that had or has none says an empty list. */
+  wasBreaks: list(priceBreak, 20).optional(),
+  willBreaks: list(priceBreak, 20).optional(),
 })
 export type RowChange = z.infer<typeof rowChange>
 
@@ -111,6 +116,8 @@ export const priceFileCompare = query('priceFile.compare', {
   output: record({
     fileHash: z.string(),
     ...compared,
+    /** What is taken in spite of a flaw, for a person to look at: what is said, of how many rows, and the first of them. */
+    cautions: list(record({ says: z.string(), rows: z.int(), rowNos: list(z.int()) })).optional(),
     /** Rows that look like an item of the catalogue, for a person to confirm. */
     suggested: list(
       record({ code: line, name: optionalLine, itemId: key, itemName: line, because: z.string() }),
@@ -188,12 +195,36 @@ export const priceListLink = command('priceList.link', {
   output: record({ row: keptRow }),
 })
 
-/** Which rows a bulk change takes. */
+export const priceListSetPrice = command('priceList.setPrice', {
+  doc: "Sets the list price of a row's pack from a day on, whether or not the row is an item; it can be undone.",
+  needs: 'data',
+  input: record({
+    rowNo: z.int(),
+    /** On the supplier's list, before the discount of the row's group. */
+    listPence: pricePence,
+    /** The price breaks from then on; those it has when absent. */
+    breaks: list(priceBreak, 20).optional(),
+    validFrom: day.optional(),
+  }),
+  output: record({
+    row: keptRow,
+    /** Null when the price was that already. */
+    changeNo: z.int().nullable(),
+    /** What a person should look at: a price break that is dearer than the price. */
+    cautions: list(z.string()),
+  }),
+})
+
+/** Which rows a bulk change or an export takes. */
 export const whichRows = record({
   supplierId: key.optional(),
   group: key.optional(),
   text: z.string().trim().max(200).optional(),
   rowNos: list(z.int()).optional(),
+  /** Rows that are an item of the catalogue, or that are none. */
+  linked: z.boolean().optional(),
+  /** Rows whose prices are old, or are not. */
+  stale: z.boolean().optional(),
 })
 
 export const bulkChange = record({
@@ -224,7 +255,7 @@ export const priceBulkApply = command('price.bulkApply', {
 })
 
 export const priceExport = command('price.export', {
-  doc: "Writes a supplier's price list as CSV or XLSX, with its columns named so that it can be read in again.",
+  doc: "Writes a supplier's price list, or chosen rows of all, as CSV or XLSX, with its columns named so that it can be read in again.",
   needs: 'data',
   input: record({
     form: z.enum(['csv', 'xlsx']),

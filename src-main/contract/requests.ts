@@ -12,6 +12,7 @@ import * as jobFlows from './heating/job-flow.ts'
 import * as hydraulics from './heating/hydraulics.ts'
 import * as labour from './labour.ts'
 import * as money from './money.ts'
+import * as orders from './orders.ts'
 import * as prices from './price-lists.ts'
 import * as quoteLife from './quote-life.ts'
 import * as quotes from './quote.ts'
@@ -34,6 +35,7 @@ export const requests = {
   'catalogue.export': catalogue.catalogueExport,
   'catalogue.item': catalogue.catalogueItem,
   'catalogue.search': catalogue.catalogueSearch,
+  'commissioning.pdf': afterJobs.commissioningPdf,
   'discountGroup.save': prices.discountGroupSave,
   'emitter.choose': choosing.emitterChoose,
   'emitter.output': heat.emitterOutput,
@@ -44,10 +46,12 @@ export const requests = {
   'figures.own': jobs.figuresOwn,
   'figures.save': jobs.figuresSave,
   'file.keep': prices.fileKeep,
+  'finalAccount.pdf': afterJobs.finalAccountPdf,
   'firm.read': jobs.firmRead,
   'firm.save': jobs.firmSave,
   'fixing.load': walls.fixingLoad,
   'flow.lowest': heat.flowLowest,
+  'handover.pdf': afterJobs.handoverPdf,
   'heat.load': heat.heatLoad,
   'heat.tables': houses.heatTablesListed,
   'house.balance': hydraulics.houseBalance,
@@ -75,6 +79,12 @@ export const requests = {
   'labour.learned': afterJobs.labourLearned,
   'labour.learn': labour.labourLearn,
   'money.totals': money.moneyTotals,
+  'order.cancel': orders.orderCancel,
+  'order.deliver': orders.orderDeliver,
+  'order.list': orders.orderList,
+  'order.make': orders.orderMake,
+  'order.read': orders.orderRead,
+  'order.sent': orders.orderSent,
   'packs.cover': buying.packsCover,
   'paper.read': quotes.paperRead,
   'photo.list': survey.photoList,

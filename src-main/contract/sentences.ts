@@ -42,6 +42,7 @@ const ownWords: Readonly<Record<string, string>> = {
   uWPerM2K: 'U-value (W/m²K)',
   xMm: 'place from the left (mm)',
   yMm: 'height above the floor (mm)',
+  outsideMm: 'pipe outside (mm)',
   loadW: 'heat load (W)',
   pa: 'pressure (Pa)',
   rsi: 'inside surface resistance (m²K/W)',
@@ -92,6 +93,11 @@ function nearestBranch(
   path: Path,
   input: unknown,
 ): readonly Problem[] {
+  const values = branches.map(valuesOnly)
+  if (values.every((one) => one !== null)) {
+    const all = values.flat().join(', ')
+    return [problem(`${subjectOf(path)} must be one of ${all}${was(valueAt(input, path))}.`, path)]
+  }
   const distance = (branch: readonly Issue[]) =>
     branch.reduce(
       (sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1) * weight(issue),
@@ -99,6 +105,13 @@ function nearestBranch(
     )
   const nearest = branches.toSorted((a, b) => distance(a) - distance(b))[0] ?? []
   return nearest.flatMap((issue) => problemsOf(issue, path, input))
+}
+
+/** The values that a branch takes, when it takes nothing but these; null when it is of another kind. */
+function valuesOnly(branch: readonly Issue[]): readonly string[] | null {
+  const [issue, ...others] = branch
+  if (issue?.code !== 'invalid_value' || others.length > 0 || issue.path.length > 0) return null
+  return issue.values.map((value) => String(value))
 }
 
 /** A wrong kind of thing is further away than a field with a wrong value. */

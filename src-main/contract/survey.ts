@@ -26,6 +26,11 @@ export const roomQuick = query('room.quick', {
 
 const kept = { photoId: key, bytes: z.int(), widthPx: z.int(), heightPx: z.int() }
 
+/** A photo as it travels in a job file: a JPEG with nothing in it but the picture, in base64. */
+export const filePhoto = record({ photoId: key, base64: z.string() })
+/** As many as a job can name: 60 in each of 200 rooms. */
+export const mostFilePhotos = 12_000
+
 export const photoSave = command('photo.save', {
   doc: 'Keeps a JPEG of a job. One that still says where or when it was taken is refused.',
   needs: 'data',

@@ -28,7 +28,12 @@ export const wallFit = query('wall.fit', {
 
 export const wallSetOut = query('wall.setOut', {
   doc: 'Where to drill, and how each pipe is brought to its valve.',
-  input: record({ ...placed, pipes: list(pipe, 4) }),
+  input: record({
+    ...placed,
+    pipes: list(pipe, 4),
+    /** Holes of old fixings, where they were measured. */
+    oldHoles: list(record({ xMm: placeMm, yMm: placeMm, diameterMm: sizeMm.lte(100) }), 40).optional(),
+  }),
   output: setOut,
 })
 

@@ -14,6 +14,8 @@ export const actualTask = record({
   name: line,
   count: z.number().gt(0).lte(10_000),
   minutes: z.number().gte(0).lte(100_000),
+  /** How many times the plain minutes this job was reckoned to take: walls, floors, people, the house. Written at its closing. */
+  slowerRatio: z.number().gt(0).lte(1000).optional(),
 })
 export type ActualTask = z.infer<typeof actualTask>
 

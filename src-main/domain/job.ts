@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { addressLines, customer, firm } from './firm.ts'
+import { addressLines, customer, firm, priceDetail } from './firm.ts'
 import {
   count,
   day,
@@ -192,6 +192,8 @@ export const job = record({
   fills: list(fill, 200).optional(),
   overrides: list(override, 200).optional(),
   pricing: pricing.optional(),
+  /** How this job's quote shows its price; the firm's way when absent. */
+  priceDetail: priceDetail.optional(),
   /** The firm's own figures in place of the defaults, for this job. */
   figures: figureOverrides.optional(),
 }).meta({ id: 'Job', title: 'Tailpiece job file' })

@@ -30,8 +30,18 @@ export const fileReading = record({
   headerRow: count.lte(1000),
   decimal: z.enum(['point', 'comma']),
   dates: z.enum(['dayFirst', 'monthFirst', 'yearFirst']),
-  /** Columns are counted from 0. Several columns may be price breaks, in pairs. */
-  columns: list(record({ at: count.lte(1000), meaning: columnMeaning }), 60),
+  /**
+   * Columns are counted from 0. Several columns may be price breaks: in pairs, a column of quantities and one of prices, or a
+   * column of prices alone whose quantity its heading states ("10+"): that is its `fromPacks`.
+   */
+  columns: list(
+    record({
+      at: count.lte(1000),
+      meaning: columnMeaning,
+      fromPacks: count.gte(2).lte(100_000).optional(),
+    }),
+    60,
+  ),
   /** True when the file's prices are for one unit and a pack costs that times what it holds. */
   pricePerUnit: z.boolean().optional(),
 })

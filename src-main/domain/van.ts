@@ -72,6 +72,8 @@ export const pickingBody = record({
       name: line,
       goodsPence: pence,
       carriagePence: pence.optional(),
+      /** What a pack of each line costs, and how much of the line the jobs need, in its unit. */
+      packs: list(record({ lineNo: count, packPence: pence, need: z.number() })).optional(),
     }),
   ),
   says: z.string(),

@@ -145,6 +145,14 @@ export const centreChoice = z.discriminatedUnion('kind', [
 ])
 export type CentreChoice = z.infer<typeof centreChoice>
 
+/**
+ * Where an old fixing sits: its middle, from the wall's left end and finished floor. `count` is how many holes are there close
+ * together; one when absent.
+ */
+export const oldHolePlace = record({ xMm: placeMm, yMm: placeMm, count: z.int().gte(1).lte(20).optional() })
+
+export type OldHolePlace = z.infer<typeof oldHolePlace>
+
 /** An emitter on a wall now. */
 export const existingEmitter = record({
   name: line,
@@ -156,9 +164,27 @@ export const existingEmitter = record({
   ratedW: z.number().gt(0).lte(100_000).optional(),
   dryKg: z.number().gt(0).lte(500).optional(),
   waterLitres: z.number().gte(0).lte(200).optional(),
-  oldHoles: record({ count, diameterMm: sizeMm.lte(100), depthMm: sizeMm.lte(300) }).optional(),
+  oldHoles: record({
+    /** All of them, where nobody measured where they are; `at` counts in its place once it has any. */
+    count,
+    diameterMm: sizeMm.lte(100),
+    depthMm: sizeMm.lte(300),
+    at: list(oldHolePlace, 40).optional(),
+  }).optional(),
   /** Brackets whose marks on the wall want touching up. */
   brackets: count.optional(),
   note: optionalLine.optional(),
 })
 export type ExistingEmitter = z.infer<typeof existingEmitter>
+
+/** The places where old holes were measured; none where they were only counted. */
+export function measuredOldHoles(existing: ExistingEmitter | undefined): readonly OldHolePlace[] {
+  return existing?.oldHoles?.at ?? []
+}
+
+/** How many old holes there are: those measured one by one, otherwise as many as were counted. */
+export function oldHoleCount(existing: ExistingEmitter | undefined): number {
+  const measured = measuredOldHoles(existing)
+  if (measured.length === 0) return existing?.oldHoles?.count ?? 0
+  return measured.reduce((sum, place) => sum + (place.count ?? 1), 0)
+}

@@ -56,3 +56,20 @@ export const photoRemove: UseCase<'photo.remove'> = async (place, desk) => {
   }
   return accept({ photoId: place.photoId })
 }
+
+type FilePhoto = { readonly photoId: string; readonly base64: string }
+
+/** Photos as they travel in a job file. One that is not kept here any more is left out. */
+export async function keptPhotos(
+  { jobId, photoIds }: { readonly jobId: string; readonly photoIds: readonly string[] },
+  desk: Desk,
+): Promise<Outcome<readonly FilePhoto[]>> {
+  const photos: FilePhoto[] = []
+  for (const photoId of photoIds) {
+    if ((await photoBytes(photoFile(desk, { jobId, photoId }))) === null) continue
+    const kept = await keptPhoto({ jobId, photoId }, desk)
+    if (!kept.ok) return kept
+    photos.push({ photoId, base64: Buffer.from(kept.value.picture).toString('base64') })
+  }
+  return accept(photos)
+}

@@ -1,4 +1,5 @@
 import type { Swap } from '../../domain/job.ts'
+import { oldHoleCount } from '../../domain/wall.ts'
 import type { CentreChoice, Pipe } from '../../domain/wall.ts'
 import { box, lines, ticks, wideBox, yesNo } from './form-fields.ts'
 import type { FormPart } from './form-view.ts'
@@ -37,7 +38,7 @@ function oldPart(existing: Swap['existing']): FormPart {
       box('Mass (kg)', existing?.dryKg),
       box('Water (litres)', existing?.waterLitres),
       box('Brackets that leave marks', existing?.brackets),
-      box('Old holes', existing?.oldHoles?.count),
+      box('Old holes', existing?.oldHoles === undefined ? undefined : oldHoleCount(existing)),
       box('Diameter of the holes (mm)', existing?.oldHoles?.diameterMm),
       box('Depth of the holes (mm)', existing?.oldHoles?.depthMm),
     ],

@@ -48,6 +48,14 @@ export function thingsInWords({ view, looked, fixing }: Told): readonly ThingInW
             room: '',
           },
         ]),
+    ...(old?.holes ?? []).map(({ xMm, yMm }, at) => ({
+      id: `old hole ${at + 1}`,
+      what: `Old hole ${at + 1}`,
+      fromLeft: mm(xMm),
+      fromFloor: mm(yMm),
+      size: '',
+      room: '',
+    })),
     ...(wall.obstacles ?? []).map((one) => ({
       id: one.obstacleId,
       what: `${one.name} (${kindInWords(one.kind)})`,

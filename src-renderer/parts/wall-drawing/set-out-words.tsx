@@ -1,3 +1,5 @@
+import { measuredOldHoles, oldHoleCount } from '../../../src-main/domain/wall.ts'
+import type { ExistingEmitter } from '../../../src-main/domain/wall.ts'
 import { plain } from '../figures-in-words.ts'
 import { Verdict } from '../notice.tsx'
 import { Why } from '../why.tsx'
@@ -5,7 +7,7 @@ import type { Placed } from './use-set-out-here.ts'
 import styles from './wall-drawing.module.css'
 
 /** What the set-out says besides the drawing: reasons, fixing, pipes, and what to look out for. */
-export function SetOutWords({ placed: { setOut, fit } }: { readonly placed: Placed }) {
+export function SetOutWords({ placed: { setOut, fit, swap } }: { readonly placed: Placed }) {
   const clashes = new Set(fit.clashes.map(({ says }) => says))
   return (
     <div className={styles.facts}>
@@ -27,6 +29,12 @@ export function SetOutWords({ placed: { setOut, fit } }: { readonly placed: Plac
           </li>
         ))}
       </ul>
+      {unmeasured(swap.existing) ? (
+        <div>
+          The old holes were counted, not measured: they are not drawn, and the new holes are not checked
+          against them.
+        </div>
+      ) : null}
       {setOut.warnings
         .filter((warning) => !clashes.has(warning))
         .map((warning) => (
@@ -36,6 +44,10 @@ export function SetOutWords({ placed: { setOut, fit } }: { readonly placed: Plac
         ))}
     </div>
   )
+}
+
+function unmeasured(existing: ExistingEmitter | undefined): boolean {
+  return oldHoleCount(existing) > 0 && measuredOldHoles(existing).length === 0
 }
 
 const remedies = {

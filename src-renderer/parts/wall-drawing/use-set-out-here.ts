@@ -4,7 +4,7 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import type { Job, Swap } from '../../../src-main/domain/job.ts'
 import type { Problem } from '../../../src-main/domain/outcome.ts'
 import { distanceMm, list } from '../../../src-main/domain/schema.ts'
-import { centreChoice, pipe, wall as wallSchema } from '../../../src-main/domain/wall.ts'
+import { centreChoice, existingEmitter, pipe, wall as wallSchema } from '../../../src-main/domain/wall.ts'
 import type { Wall } from '../../../src-main/domain/wall.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
@@ -66,11 +66,18 @@ function figuresAsked({ quotedOn, figures }: Job) {
 
 const mistyped: Problem = {
   code: 'invalid',
-  message: 'A measurement of this wall, its pipes or the new emitter is missing or is no number that fits.',
+  message:
+    'A measurement of this wall, its pipes, the old emitter or the new one is missing or is no number that fits.',
   next: 'Put right what is marked beside its box; the drawing follows.',
 }
 
-const placing = z.object({ centre: centreChoice, bottomMm: distanceMm, pipes: list(pipe, 4) })
+const { widthMm, heightMm, leftMm, bottomMm, oldHoles } = existingEmitter.unwrap().shape
+const placing = z.object({
+  centre: centreChoice,
+  bottomMm: distanceMm,
+  pipes: list(pipe, 4),
+  existing: z.object({ widthMm, heightMm, leftMm, bottomMm, oldHoles }).optional(),
+})
 
 /** The draft may hold what was mistyped; the desk says so beside the field. */
 function canBePlaced(wall: Wall, swap: Swap): boolean {

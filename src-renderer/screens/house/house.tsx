@@ -14,6 +14,7 @@ import { OpenRooms } from './open-rooms.tsx'
 import { RoomScale } from './room-scale.tsx'
 import { SwapEffects } from './swap-effects.tsx'
 import { useHouse } from './use-house.ts'
+import { WaterCard } from './water-card.tsx'
 
 /** The house as one: the flow temperature it takes, the room that decides it, and what each swap does. */
 export function HouseScreen() {
@@ -46,6 +47,7 @@ export function HouseScreen() {
         <Found answer={answer} swaps={swaps} />
       )}
       <BalanceCard />
+      <WaterCard />
       <Assumed assumed={answer?.assumed ?? []} />
     </Stack>
   )
@@ -79,15 +81,32 @@ function Answer({ answer, swaps }: { readonly answer: FlowAnswer; readonly swaps
   )
 }
 
+/** So many are read at a glance; a large house takes more as given, which then lie folded up. */
+const atAGlance = 8
+
 function Assumed({ assumed }: { readonly assumed: readonly string[] }) {
   if (assumed.length === 0) return null
+  const shown = assumed.length <= atAGlance + 1 ? assumed : assumed.slice(0, atAGlance)
+  const rest = assumed.slice(shown.length)
   return (
     <Card title={words.assumed}>
-      <ul className={styles.assumed}>
-        {assumed.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <Sentences of={shown} />
+      {rest.length === 0 ? null : (
+        <details className={styles.alone}>
+          <summary>{words.moreAssumed(rest.length)}</summary>
+          <Sentences of={rest} />
+        </details>
+      )}
     </Card>
+  )
+}
+
+function Sentences({ of }: { readonly of: readonly string[] }) {
+  return (
+    <ul className={styles.assumed}>
+      {of.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
   )
 }

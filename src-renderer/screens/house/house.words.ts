@@ -37,6 +37,7 @@ export const words = {
   alone: 'Done alone, from the house as it is',
   aloneSays: 'Best first. Of use when the customer wants only one of them for now.',
   assumed: 'Taken as given',
+  moreAssumed: (count: number) => `And ${count} more`,
   balance: {
     title: 'Balancing',
     says: (flowC: string, returnC: string) =>
@@ -101,6 +102,31 @@ export const words = {
     removeRow: (turns: string) => `Remove the row of ${turns} turns`,
     noRow: 'Give both as numbers of 0 or more.',
     add: 'Add the row',
+  },
+  water: {
+    title: 'Water in the system',
+    says: 'By the same figures as the parts list, which buys whole containers.',
+    asking: 'Working out the water',
+    refused: 'The water can’t be worked out until this is put right',
+    content: 'In the system',
+    contentSays: (surveyed: boolean, assumedKW: string | null) =>
+      surveyed
+        ? 'As surveyed.'
+        : assumedKW === null
+          ? 'An allowance by the boiler’s output: the water itself was not surveyed.'
+          : `An allowance for a boiler of ${assumedKW} kW: neither the water nor the boiler was surveyed.`,
+    inhibitor: 'Inhibitor',
+    share: (percent: string) =>
+      percent === '100'
+        ? 'All of the water is let out and dosed anew.'
+        : `${percent}% of the water is let out and dosed anew.`,
+    cleaner: 'Cleaner',
+    why: {
+      content: 'the water in the system',
+      inhibitor: 'how much inhibitor',
+      cleaner: 'how much cleaner',
+    },
+    cleanerSays: 'For the flush, which goes through all of the water.',
   },
   whatIf: (name: string) => `Try other flow temperatures in ${name}`,
 } as const

@@ -10,7 +10,7 @@ import { useOpenJob } from '../../draft/use-draft.ts'
 import { circuitsOf, namesOf, toBalance } from './circuits.ts'
 
 /** The job as it last stood with every figure a figure: what is half typed is told beside its field. */
-function useSoundJob(): Job {
+export function useSoundJob(): Job {
   const { settled } = useOpenJob()
   const sound = useRef(settled)
   if (settled !== sound.current && jobShape.safeParse(settled).success) sound.current = settled

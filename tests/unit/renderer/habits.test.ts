@@ -116,7 +116,7 @@ describe('the keys of the window', () => {
   it('are all in the list, each once', () => {
     const pressed = shortcuts.map(({ keys }) => keys.join('+'))
     expect(new Set(pressed).size).toBe(pressed.length)
-    expect(pressed).toEqual(expect.arrayContaining(['Ctrl+K', 'Ctrl+Z', 'Ctrl+Shift+Z', '?']))
+    expect(pressed).toEqual(expect.arrayContaining(['Ctrl+K', 'Ctrl+Enter', 'Ctrl+Z', 'Ctrl+Shift+Z', '?']))
   })
 })
 
