@@ -22,18 +22,32 @@ export function useGoToField(job: Job): (path: string) => void {
   const [, navigate] = useLocation()
   return (path) => {
     navigate(pageOf(job, path))
-    focusWhenThere(fieldOf(path), 12)
+    focusWhenThere(fieldOf(path))
   }
 }
 
-/** A page may take a moment to be there: the field is looked for a few times before what stands above it will do. */
-function focusWhenThere(field: string, tries: number): void {
+const usualTries = 12
+
+/**
+ * Puts the cursor into a field. Its page may take a moment to be there: the field is looked for a few times before what stands
+ * above it will do. A person who is in another box by then is left there.
+ */
+export function focusWhenThere(field: string, tries = usualTries, from = document.activeElement): void {
   setTimeout(() => {
+    const now = document.activeElement
+    if (now !== from && now instanceof HTMLElement && now.matches('#main :is(input, select, textarea)'))
+      return
     const here = document.getElementById(field)
-    if (here !== null) here.focus()
-    else if (tries > 0) focusWhenThere(field, tries - 1)
+    if (here !== null && !here.matches(':disabled')) focusOn(here)
+    else if (tries > 0) focusWhenThere(field, tries - 1, from)
     else nearestField(field)?.focus()
   }, 50)
+}
+
+/** As the tab key does it: what stands in a box is marked, so that typing replaces it. */
+export function focusOn(field: HTMLElement): void {
+  field.focus()
+  if (field instanceof HTMLInputElement && field.type === 'text') field.select()
 }
 
 function nearestField(field: string): HTMLElement | null {

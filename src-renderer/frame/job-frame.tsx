@@ -1,8 +1,9 @@
 import { Button, NativeSelect } from '@mantine/core'
 import { useDocumentTitle } from '@mantine/hooks'
+import { memo, useEffect } from 'react'
 import type { ReactNode } from 'react'
-import { Link } from 'wouter'
-import type { Job } from '../../src-main/domain/job.ts'
+import { Link, useLocation } from 'wouter'
+import type { Job, JobStage } from '../../src-main/domain/job.ts'
 import { problemsOf } from '../bridge/call.ts'
 import { useAsk } from '../bridge/use-ask.ts'
 import { OpenJobContext } from '../draft/use-draft.ts'
@@ -14,6 +15,7 @@ import { ProblemList, Waiting } from '../parts/notice.tsx'
 import { useJobCommands } from './commands/job-commands.ts'
 import styles from './frame.module.css'
 import { words } from './frame.words.ts'
+import { NextLink } from './next-link.tsx'
 import { useJobDraft } from './use-job-draft.ts'
 
 type Frame = { readonly jobId: string; readonly tab: string; readonly children: ReactNode }
@@ -51,17 +53,32 @@ function LoadedJob({ loaded, today, tab, children }: Loaded) {
   const open = useJobDraft(loaded, today)
   useDocumentTitle(`${open.job.title}: Tailpiece`)
   useJobCommands(open)
+  useFocusKept()
   return (
     <OpenJobContext value={open}>
       <JobHead open={open} />
       <div className={styles.tabRow}>
         <Tabs jobId={open.job.jobId} tab={tab} />
-        <SavedWords saved={open.saved} />
+        <div className={styles.onward}>
+          <SavedWords saved={open.saved} />
+          <NextLink open={open} />
+        </div>
       </div>
       <JobProblems open={open} />
       {children}
     </OpenJobContext>
   )
+}
+
+/** Where a page goes away with what was in focus, the focus goes to the page that came. */
+function useFocusKept(): void {
+  const [here] = useLocation()
+  useEffect(() => {
+    const later = setTimeout(() => {
+      if (document.activeElement === document.body) document.getElementById('main')?.focus()
+    }, 150)
+    return () => clearTimeout(later)
+  }, [here])
 }
 
 function JobHead({ open }: { readonly open: OpenJob }) {
@@ -74,27 +91,35 @@ function JobHead({ open }: { readonly open: OpenJob }) {
           {[job.customer.name, ...job.site.addressLines.slice(0, 2)].filter((part) => part !== '').join(', ')}
         </p>
       </div>
-      <div className={styles.tools}>
-        <NativeSelect
-          className={styles.stage ?? ''}
-          aria-label={words.job.stage}
-          value={job.stage ?? 'surveying'}
-          data={stages.map(({ value, label }) => ({ value, label }))}
-          onChange={({ currentTarget }) => {
-            change({ kind: 'set', path: 'stage', value: currentTarget.value })
-            change({ kind: 'settle' })
-          }}
-        />
-        <Button variant="default" disabled={!canUndo} onClick={() => change({ kind: 'undo' })}>
-          {words.job.undo}
-        </Button>
-        <Button variant="default" disabled={!canRedo} onClick={() => change({ kind: 'redo' })}>
-          {words.job.redo}
-        </Button>
-      </div>
+      <Tools stage={job.stage ?? 'surveying'} canUndo={canUndo} canRedo={canRedo} change={change} />
     </div>
   )
 }
+
+type ToolsProps = Pick<OpenJob, 'canUndo' | 'canRedo' | 'change'> & { readonly stage: JobStage }
+
+const Tools = memo(function Tools({ stage, canUndo, canRedo, change }: ToolsProps) {
+  return (
+    <div className={styles.tools}>
+      <NativeSelect
+        className={styles.stage ?? ''}
+        aria-label={words.job.stage}
+        value={stage}
+        data={stages.map(({ value, label }) => ({ value, label }))}
+        onChange={({ currentTarget }) => {
+          change({ kind: 'set', path: 'stage', value: currentTarget.value })
+          change({ kind: 'settle' })
+        }}
+      />
+      <Button variant="default" disabled={!canUndo} onClick={() => change({ kind: 'undo' })}>
+        {words.job.undo}
+      </Button>
+      <Button variant="default" disabled={!canRedo} onClick={() => change({ kind: 'redo' })}>
+        {words.job.redo}
+      </Button>
+    </div>
+  )
+})
 
 function SavedWords({ saved }: { readonly saved: Saved }) {
   return (

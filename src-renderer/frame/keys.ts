@@ -4,11 +4,14 @@ import { words } from './frame.words.ts'
 /** Every keyboard shortcut there is, as it is pressed and what it does. */
 export const shortcuts: readonly { readonly keys: readonly string[]; readonly does: string }[] = [
   { keys: ['Ctrl', 'K'], does: words.keys.find },
+  { keys: ['Ctrl', 'Enter'], does: words.keys.next },
+  { keys: ['Enter'], does: words.keys.enter },
   { keys: ['Ctrl', 'Z'], does: words.keys.undo },
   { keys: ['Ctrl', 'Shift', 'Z'], does: words.keys.redo },
   { keys: ['Ctrl', 'Y'], does: words.keys.redoToo },
   { keys: ['?'], does: words.keys.help },
   { keys: ['↑', '↓'], does: words.keys.choose },
+  { keys: ['F2'], does: words.keys.editPrice },
   { keys: ['Esc'], does: words.keys.close },
 ]
 

@@ -4,6 +4,7 @@ import { words } from './frame.words.ts'
 
 const places = [
   { name: words.bar.jobs, href: '/', also: ['new-job'] },
+  { name: words.bar.van, href: '/van', also: [] },
   { name: words.bar.catalogue, href: '/catalogue', also: [] },
   { name: words.bar.prices, href: '/prices', also: [] },
   { name: words.bar.firm, href: '/firm', also: ['start'] },

@@ -1,4 +1,5 @@
 import { useHotkeys } from '@mantine/hooks'
+import type { HotkeyItem } from '@mantine/hooks'
 import { useEffect, useMemo, useReducer, useState } from 'react'
 import { problemsOf } from '../bridge/call.ts'
 import { changeDraft, startDraft } from '../draft/draft.ts'
@@ -11,19 +12,23 @@ import { useLiveQuote } from './use-live-quote.ts'
 
 const settleMs = 600
 
+const inBoxesToo: string[] = []
+
+function stepKeys(change: OpenJob['change']): HotkeyItem[] {
+  return [
+    ['mod+Z', () => change({ kind: 'undo' })],
+    ['mod+shift+Z', () => change({ kind: 'redo' })],
+    ['mod+Y', () => change({ kind: 'redo' })],
+  ]
+}
+
 /** An open job: its draft, its autosave, and what the desk says of it. */
 export function useJobDraft(loaded: Job, today: string): OpenJob {
   const [draft, change] = useReducer(changeDraft, loaded, startDraft)
   const settled = useSettled(draft)
   const saved = useAutosave(draft.now, settled)
-  useHotkeys(
-    [
-      ['mod+Z', () => change({ kind: 'undo' })],
-      ['mod+shift+Z', () => change({ kind: 'redo' })],
-      ['mod+Y', () => change({ kind: 'redo' })],
-    ],
-    [],
-  )
+  const keys = useMemo(() => stepKeys(change), [change])
+  useHotkeys(keys, inBoxesToo)
   const live = useLiveQuote(draft.now, settled, today)
   const refusals = saved.kind === 'refused' ? saved.problems : none
   const problems = useMemo(() => each([...refusals, ...problemsOf(live.error)]), [refusals, live.error])

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import type { Page } from 'playwright-core'
+import type { Download, Page } from 'playwright-core'
 
 /** Fills a box that is found by its label. */
 export async function fill(page: Page, label: string, text: string): Promise<void> {
@@ -85,11 +85,18 @@ export async function grossOnScreen(page: Page): Promise<string> {
 }
 
 /** The text of a PDF that the page's own link saves. */
-export async function savedPdfText(page: Page): Promise<{ readonly pages: number; readonly text: string }> {
+export async function savedPdfText(page: Page): Promise<PdfText> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('link', { name: 'Save a copy', exact: true }).first().click(),
   ])
+  return pdfTextOf(download)
+}
+
+type PdfText = { readonly pages: number; readonly text: string }
+
+/** The text of a PDF that was saved. */
+export async function pdfTextOf(download: Download): Promise<PdfText> {
   const reading = getDocument({ data: new Uint8Array(await readFile(await download.path())) })
   const pdf = await reading.promise
   const texts: string[] = []

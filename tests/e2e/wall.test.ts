@@ -96,6 +96,26 @@ describe('an emitter on the wall', () => {
     expect(await nameOf(radiator(page))).toBe(at(1800, 150))
   })
 
+  it('keeps clear of old holes once they are measured, and says until then that they are not', async () => {
+    const page = await openWall()
+    const assumed = page.getByText('The old holes were counted, not measured', { exact: false })
+    await assumed.waitFor()
+    await press(page, 'Put an old hole there')
+    expect(await page.getByText('Give it as a number of millimetres.').count()).toBe(2)
+    await page.getByText('The drawing in words', { exact: true }).click()
+    const hole = page.getByRole('row', { name: /^Hole A1/ })
+    const [x, y] = await hole.getByRole('cell').allInnerTexts()
+    await fill(page, 'New place, from the left (mm)', String(parseFloat(x ?? '')))
+    await fill(page, 'New place, above the floor (mm)', String(parseFloat(y ?? '')))
+    await press(page, 'Put an old hole there')
+    await page.getByText(/Hole A1 runs into an old hole, where a plug may not hold/).waitFor()
+    await page.getByText(/^1 hole measured: drawn on the wall/).waitFor()
+    expect(await assumed.count()).toBe(0)
+    await waitUntilSaved(page)
+    await press(page, 'Remove old hole 1')
+    await assumed.waitFor()
+  })
+
   it('is put by exact numbers beside the drawing', async () => {
     const page = await openWall()
     await fill(page, 'Its centre from the left (mm)', '1625')

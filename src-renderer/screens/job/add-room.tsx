@@ -4,6 +4,7 @@ import type { FormEvent } from 'react'
 import { useLocation } from 'wouter'
 import type { AnswerOf } from '../../../src-main/contract/requests.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
+import { focusOn, focusWhenThere } from '../../draft/go-to-field.ts'
 import { typedNumber } from '../../draft/typed-number.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack } from '../../parts/card.tsx'
@@ -72,12 +73,15 @@ function NameAndStorey({ ask }: { readonly ask: ReturnType<typeof useAskRoom> })
   return (
     <FieldGrid>
       <TextInput
+        id="new-room-name"
+        autoFocus
         label="Name of the room"
         value={name}
         error={tried ? nameError : undefined}
         onChange={({ currentTarget }) => setName(currentTarget.value)}
       />
       <TextInput
+        id="new-room-storey"
         label="Storey (0 is the ground floor)"
         value={storey}
         inputMode="numeric"
@@ -109,6 +113,15 @@ function useAskRoom({ survey, tables }: Ask) {
   const put = (room: ReturnType<typeof newRoom>) => {
     change({ kind: 'add', path: 'rooms', value: room })
     navigate(`${survey}/room/${room.roomId}`)
+    focusWhenThere(`rooms[${job.rooms.length}].floor`)
+  }
+  /** The first box that must be put right gets the cursor. */
+  const show = (wrong: string | undefined) => {
+    setTried(true)
+    const first =
+      nameError !== undefined ? 'new-room-name' : storeyError !== undefined ? 'new-room-storey' : wrong
+    const box = first === undefined ? null : document.getElementById(first)
+    if (box !== null) focusOn(box)
   }
   return {
     name,
@@ -126,13 +139,13 @@ function useAskRoom({ survey, tables }: Ask) {
     },
     submit: (event: FormEvent) => {
       event.preventDefault()
-      setTried(true)
       if (named && worked.ok) put(quickRoomOf(asked, { typed, made: worked.made }, ids))
+      else show(worked.ok ? undefined : `newRoom.${worked.problems[0]?.path ?? 'lengthM'}`)
     },
     rough: () => {
-      setTried(true)
       const sizes = sizesOf(typed.entry)
       if (named && sizes !== null) put(newRoom({ ...asked, ...sizes }, ids))
+      else show('newRoom.lengthM')
     },
   }
 }

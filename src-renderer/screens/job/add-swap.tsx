@@ -1,18 +1,30 @@
 import { Button, Checkbox, NativeSelect, TextInput } from '@mantine/core'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
+import type { KeyboardEvent } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { Emitter } from '../../../src-main/domain/item.ts'
+import type { Job } from '../../../src-main/domain/job.ts'
+import { focusOn, focusWhenThere } from '../../draft/go-to-field.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Stack, Wide } from '../../parts/card.tsx'
 import { Nothing } from '../../parts/notice.tsx'
 import { pipeOrigins, pipeSizes } from '../../parts/words.ts'
+import { InTheWay } from './add-swap/in-the-way.tsx'
 import { EmitterPicker } from './emitter-picker.tsx'
+import { emitterSearchId } from './add-swap/use-choose-by-keys.ts'
+import styles from './job.module.css'
 import { newSwap } from './new-things.ts'
 import { placeOf, startTyped, swapAskedOf, wrongIn } from './swap-typed.ts'
 import type { SwapTyped, TextField } from './swap-typed.ts'
 
+type Asked = {
+  readonly survey: string
+  /** The room that it is for, where that is known already. */
+  readonly roomId?: string | undefined
+}
+
 /** Asks where a new emitter goes, what hangs there and where the pipes are, and then which emitter it shall be. */
-export function AddSwap({ survey }: { readonly survey: string }) {
+export function AddSwap({ survey, roomId }: Asked) {
   const { job } = useOpenJob()
   if (job.rooms.length === 0) {
     return (
@@ -24,20 +36,24 @@ export function AddSwap({ survey }: { readonly survey: string }) {
       </Nothing>
     )
   }
-  return <SwapForm survey={survey} />
+  return <SwapForm survey={survey} roomId={roomId} />
 }
 
-function SwapForm({ survey }: { readonly survey: string }) {
+function SwapForm({ survey, roomId }: Asked) {
   const { job, change } = useOpenJob()
   const [, navigate] = useLocation()
-  const [typed, setTyped] = useState(startTyped(job))
+  const [typed, setTyped] = useState(() => startIn(job, roomId))
+  // A room that was chosen already need not be looked at again.
+  const [first] = useState(() =>
+    roomId === undefined && job.rooms.length > 1 ? 'new-swap-roomId' : 'new-swap-oldName',
+  )
   const [tried, setTried] = useState(false)
   const wrong = wrongIn(typed)
   const choose = (emitter: Pick<Emitter, 'itemId'>) => {
     setTried(true)
-    const first = Object.keys(wrong)[0]
-    if (first !== undefined) {
-      document.getElementById(`new-swap-${first}`)?.focus()
+    const bad = Object.keys(wrong)[0]
+    if (bad !== undefined) {
+      focusBox(`new-swap-${bad}`)
       return
     }
     const swap = newSwap(
@@ -46,13 +62,18 @@ function SwapForm({ survey }: { readonly survey: string }) {
     )
     change({ kind: 'add', path: 'swaps', value: swap })
     navigate(`${survey}/swap/${swap.swapId}`)
+    focusWhenThere(`swaps[${job.swaps.length}].emitterId`)
   }
   const form: Form = { typed, set: (next) => setTyped({ ...typed, ...next }), wrong: tried ? wrong : {} }
+  useEffect(() => focusBox(first), [first])
   return (
     <Stack>
-      <WhereCard form={form} />
-      <OldCard form={form} />
-      <PipesCard form={form} />
+      <div className={styles.asked} onKeyDown={onToEmitter}>
+        <WhereCard form={form} />
+        <OldCard form={form} />
+        <PipesCard form={form} />
+      </div>
+      <InTheWay roomId={typed.roomId} wallId={typed.wallId} />
       <Card
         title="The new emitter"
         says="Choose one and the swap is in the job; everything can still be changed."
@@ -61,6 +82,25 @@ function SwapForm({ survey }: { readonly survey: string }) {
       </Card>
     </Stack>
   )
+}
+
+function startIn(job: Job, roomId: string | undefined): SwapTyped {
+  const room = job.rooms.find((one) => one.roomId === roomId)
+  const start = startTyped(job)
+  return room === undefined ? start : { ...start, roomId: room.roomId, wallId: room.walls[0]?.wallId ?? '' }
+}
+
+function focusBox(id: string): void {
+  const box = document.getElementById(id)
+  if (box !== null) focusOn(box)
+}
+
+/** Enter in a box goes on to the emitters. */
+function onToEmitter(event: KeyboardEvent): void {
+  if (event.key !== 'Enter' || event.ctrlKey || event.metaKey) return
+  if (!(event.target instanceof HTMLInputElement)) return
+  event.preventDefault()
+  focusBox(emitterSearchId)
 }
 
 type Form = {
@@ -97,6 +137,7 @@ function WhereCard({ form }: { readonly form: Form }) {
     <Card title="Add a swap: where">
       <FieldGrid>
         <NativeSelect
+          id="new-swap-roomId"
           label="Room"
           value={form.typed.roomId}
           data={job.rooms.map(({ roomId, name }) => ({ value: roomId, label: name }))}

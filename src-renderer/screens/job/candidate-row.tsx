@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import type { AnswerOf } from '../../../src-main/contract/requests.ts'
 import type { Emitter } from '../../../src-main/domain/item.ts'
 import { money } from '../../parts/figures-in-words.ts'
-import { useHeatInWords } from '../../parts/heat-in-words.ts'
+import { heatInWords, useHeatFirst, withHeat } from '../../parts/heat-in-words.ts'
 import { GenericMark, Verdict } from '../../parts/notice.tsx'
 import { Why } from '../../parts/why.tsx'
 import styles from './job.module.css'
@@ -17,7 +17,7 @@ type Candidate<T> = {
 
 /** An emitter that heats the room and fits the wall, with what it comes to. */
 export function RankedRow({ candidate, chosen, choose }: Candidate<Answer['ranked'][number]>) {
-  const heat = useHeatInWords()
+  const first = useHeatFirst()
   const { name, generic, fittedPence, givesW, spareW, gaps, warnings, tie, why } = candidate
   return (
     <CandidateRow candidate={candidate} generic={generic} chosen={chosen} choose={choose}>
@@ -27,7 +27,7 @@ export function RankedRow({ candidate, chosen, choose }: Candidate<Answer['ranke
         <Why of={`what ${name} costs fitted`} why={why} />
       </span>
       <Verdict tone="good">
-        gives {heat(givesW)}, {heat(spareW)} to spare
+        gives {heatInWords(givesW, first)}, {heatInWords(spareW, first)} to spare
       </Verdict>
       {gaps.map((gap) => (
         <Verdict key={gap} tone="warn">
@@ -39,7 +39,7 @@ export function RankedRow({ candidate, chosen, choose }: Candidate<Answer['ranke
           {warning}
         </Verdict>
       ))}
-      {tie === undefined ? null : <span>{tie}</span>}
+      {tie === undefined ? null : <span>{withHeat(tie, first)}</span>}
     </CandidateRow>
   )
 }
@@ -54,14 +54,14 @@ function Size({ of: { name, heightMm, widthMm } }: { readonly of: Sized }) {
 
 /** An emitter that does not suit, and why. It can be chosen all the same: the person was in the room. */
 export function RefusedRow({ candidate, chosen, choose }: Candidate<Answer['refused'][number]>) {
-  const heat = useHeatInWords()
+  const first = useHeatFirst()
   return (
     <CandidateRow candidate={candidate} generic={candidate.generic} chosen={chosen} choose={choose}>
       <Size of={candidate} />
-      <span>gives {heat(candidate.givesW)}</span>
+      <span>gives {heatInWords(candidate.givesW, first)}</span>
       {candidate.reasons.map(({ says }) => (
         <Verdict key={says} tone="bad">
-          {says}
+          {withHeat(says, first)}
         </Verdict>
       ))}
     </CandidateRow>

@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core'
+import { useEffect } from 'react'
 import { DraftCheck, DraftLines, DraftMoney, DraftNumber, DraftText } from '../../draft/fields.tsx'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
@@ -7,6 +8,10 @@ import { freeId } from './new-things.ts'
 
 /** What the job is, who it is for and where. */
 export function CustomerPage() {
+  useEffect(() => {
+    // A job that was just begun has its title and its customer's name: the form that asked for them took the focus with it.
+    if (document.activeElement === document.body) document.getElementById('customer.phone')?.focus()
+  }, [])
   return (
     <Stack>
       <Card title="The job">

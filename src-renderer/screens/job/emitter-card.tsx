@@ -8,7 +8,7 @@ import { DraftChoice, DraftNumber } from '../../draft/fields.tsx'
 import { useOpenJob, useProblemsAt } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Stack } from '../../parts/card.tsx'
 import { plain } from '../../parts/figures-in-words.ts'
-import { useHeatInWords } from '../../parts/heat-in-words.ts'
+import { heatInWords, useHeatFirst, warmthInWords } from '../../parts/heat-in-words.ts'
 import { GenericMark, ProblemList, Verdict } from '../../parts/notice.tsx'
 import { centreKinds, valveFinishes, valveKinds } from '../../parts/words.ts'
 import { Why } from '../../parts/why.tsx'
@@ -52,7 +52,7 @@ function Chosen({ path, swap }: SwapAt) {
   const { quote } = useOpenJob()
   const asked = useAsk('catalogue.item', { itemId: swap.emitterId }, { staleMs: Infinity })
   const refused = useProblemsAt(`${path}.emitterId`)
-  const heat = useHeatInWords()
+  const first = useHeatFirst()
   const warmth = quote?.warmth.find((one) => one.swapId === swap.swapId)
   const problems = problemsOf(asked.error)
   if (problems.length > 0) return <ProblemList title="This emitter can't be found" problems={problems} />
@@ -68,7 +68,7 @@ function Chosen({ path, swap }: SwapAt) {
           <span>
             {item.heightMm} high x {item.widthMm} wide x {item.depthMm} deep (mm)
           </span>
-          <span>rated {heat(item.ratedW)}</span>
+          <span>rated {heatInWords(item.ratedW, first)}</span>
           <span>{plain(item.dryKg)} kg dry</span>
           <span>pipe centres {item.pipeCentresMm} mm</span>
         </div>
@@ -76,7 +76,7 @@ function Chosen({ path, swap }: SwapAt) {
       {refused === undefined ? null : <Verdict tone="bad">{refused}</Verdict>}
       {warmth === undefined ? null : (
         <div>
-          <Verdict tone={warmth.enough ? 'good' : 'bad'}>{warmth.says}</Verdict>{' '}
+          <Verdict tone={warmth.enough ? 'good' : 'bad'}>{warmthInWords(warmth, first)}</Verdict>{' '}
           <Why of="whether the room is warm" why={warmth.why} />
         </div>
       )}

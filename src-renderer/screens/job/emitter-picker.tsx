@@ -5,10 +5,11 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Row } from '../../parts/card.tsx'
-import { plain } from '../../parts/figures-in-words.ts'
+import { useHeatInWords } from '../../parts/heat-in-words.ts'
 import { ProblemList, Waiting } from '../../parts/notice.tsx'
 import { RankedRow, RefusedRow } from './candidate-row.tsx'
 import styles from './job.module.css'
+import { emitterSearchId, useChooseByKeys } from './add-swap/use-choose-by-keys.ts'
 import { mostShown, useCandidates } from './use-candidates.ts'
 import type { Place } from './use-candidates.ts'
 
@@ -23,18 +24,22 @@ const atOnce = 8
 /** The catalogue's emitters for this wall, the cheapest fitted first, and what is wrong with those that do not suit. */
 export function EmitterPicker({ place, chosenId, choose }: Picker) {
   const { settled } = useOpenJob()
+  const heat = useHeatInWords()
   const [text, setText] = useState('')
   const [most, setMost] = useState(atOnce)
-  const found = useCandidates(settled, place, { text, most })
+  const { found, current } = useCandidates(settled, place, { text, most })
+  const list = useChooseByKeys(current)
   const problems = problemsOf(found.error)
   const answer = problems.length > 0 ? undefined : found.data
   return (
     <div>
       <TextInput
+        id={emitterSearchId}
         type="search"
         label="Find an emitter"
-        description="By size and kind, for example: double 600 1000, or chrome rail"
+        description="By size and kind: double 600 1000, or chrome rail. Enter goes to the first that is found."
         value={text}
+        onKeyDown={list.fromSearch}
         onChange={({ currentTarget }) => {
           setText(currentTarget.value)
           setMost(atOnce)
@@ -45,10 +50,10 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
       )}
       {found.isPending ? <Waiting what="Looking in the catalogue" /> : null}
       <div role="status" className={styles.foundWords}>
-        {answer === undefined ? null : foundInWords(answer).map((says) => <p key={says}>{says}</p>)}
+        {answer === undefined ? null : foundInWords(answer, heat).map((says) => <p key={says}>{says}</p>)}
       </div>
       {answer === undefined || answer.looked === 0 ? null : (
-        <ul className={styles.candidates} aria-label="Emitters found">
+        <ul ref={list.ref} className={styles.candidates} aria-label="Emitters found" onKeyDown={list.along}>
           {answer.ranked.map((one) => (
             <RankedRow key={one.itemId} candidate={one} chosen={one.itemId === chosenId} choose={choose} />
           ))}
@@ -74,12 +79,13 @@ function hasMore({ ranked, refused, counted }: Answer): boolean {
   return (counted.dearer > 0 && ranked.length < mostShown) || counted.refused > refused.length
 }
 
-function foundInWords({ looked, ranked, counted, needW, rough, othersW, flowC, returnC, notes }: Answer) {
+function foundInWords(answer: Answer, heat: (watts: number) => string): readonly string[] {
+  const { looked, ranked, counted, needW, rough, othersW, flowC, returnC, notes } = answer
   const suit = ranked.length + counted.dearer
-  const others = othersW > 0 ? `; the others in it give ${plain(Math.round(othersW))} W` : ''
+  const others = othersW > 0 ? `; the others in it give ${heat(othersW)}` : ''
   return [
     suitInWords(looked, suit, counted.refused),
-    `The room needs ${plain(Math.round(needW))} W${rough ? ', by a rough guess' : ''}${others}; what each gives is at ${flowC}/${returnC} °C.`,
+    `The room needs ${heat(needW)}${rough ? ', by a rough guess' : ''}${others}; what each gives is at ${flowC}/${returnC} °C.`,
     ...notes,
   ]
 }

@@ -25,8 +25,8 @@ export function JobScreen() {
           <Route path={`${survey}/add-room`}>
             <AddRoom survey={survey} />
           </Route>
-          <Route path={`${survey}/add-swap`}>
-            <AddSwap survey={survey} />
+          <Route path={`${survey}/add-swap/:id?`}>
+            {({ id }) => <AddSwap key={id} survey={survey} roomId={id} />}
           </Route>
           <Route path={`${survey}/room/:id`}>{({ id }) => <RoomAt roomId={id} />}</Route>
           <Route path={`${survey}/swap/:id`}>{({ id }) => <SwapAt swapId={id} />}</Route>

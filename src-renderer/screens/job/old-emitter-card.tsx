@@ -3,7 +3,7 @@ import type { Swap } from '../../../src-main/domain/job.ts'
 import { DraftNumber, DraftText } from '../../draft/fields.tsx'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid } from '../../parts/card.tsx'
-import styles from './job.module.css'
+import { OldHoles } from './wall/old-holes.tsx'
 
 type SwapAt = { readonly path: string; readonly swap: Swap }
 
@@ -41,35 +41,7 @@ export function OldEmitterCard({ path, swap }: SwapAt) {
         <DraftNumber path={`${existing}.brackets`} label="Brackets that leave marks" />
         <DraftText path={`${existing}.note`} label="Note on the old one" optional />
       </FieldGrid>
-      <OldHoles path={`${existing}.oldHoles`} known={swap.existing.oldHoles !== undefined} />
+      <OldHoles path={`${existing}.oldHoles`} existing={swap.existing} />
     </Card>
-  )
-}
-
-function OldHoles({ path, known }: { readonly path: string; readonly known: boolean }) {
-  const { change } = useOpenJob()
-  if (!known) {
-    return (
-      <div className={styles.more}>
-        <Button
-          variant="default"
-          onClick={() => change({ kind: 'set', path, value: { count: 4, diameterMm: 8, depthMm: 50 } })}
-        >
-          It leaves old holes
-        </Button>
-      </div>
-    )
-  }
-  return (
-    <div className={styles.more}>
-      <FieldGrid>
-        <DraftNumber path={`${path}.count`} label="Old holes" />
-        <DraftNumber path={`${path}.diameterMm`} label="Diameter of the holes (mm)" />
-        <DraftNumber path={`${path}.depthMm`} label="Depth of the holes (mm)" />
-      </FieldGrid>
-      <Button mt="sm" variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
-        It leaves no holes
-      </Button>
-    </div>
   )
 }

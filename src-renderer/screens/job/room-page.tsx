@@ -10,6 +10,7 @@ import { floors, roomUses } from '../../parts/words.ts'
 import { HeatCard } from './heat-card.tsx'
 import { newWall, roomAgain } from './new-things.ts'
 import { PhotoCard } from './photos/photo-card.tsx'
+import { RoomSwaps } from './wall/room-swaps.tsx'
 import { WallCard } from './wall-card.tsx'
 
 /** One room: what it is, the heat it needs, and its walls. */
@@ -37,6 +38,7 @@ export function RoomPage({ at }: { readonly at: number }) {
         quick={room.quick !== undefined && room.quick.byHand !== true && 'elements' in room.heat}
       />
       <HeatCard path={path} room={room} />
+      <RoomSwaps roomId={room.roomId} />
       {room.walls.map((wall, nth) => (
         <WallCard key={wall.wallId} path={`${path}.walls[${nth}]`} wall={wall} roomId={room.roomId} />
       ))}

@@ -60,7 +60,10 @@ function Place({ href, fields, adds = false, children }: PlaceProps) {
   const { problems } = useOpenJob()
   const [here] = useLocation()
   const wrong = fields !== undefined && problems.some(({ path }) => fields.test(fieldOf(path)))
-  const there = here === href || (href.endsWith('/survey') && here === href.replace('/survey', ''))
+  const there =
+    here === href ||
+    (adds && here.startsWith(`${href}/`)) ||
+    (href.endsWith('/survey') && here === href.replace('/survey', ''))
   return (
     <li>
       <Link

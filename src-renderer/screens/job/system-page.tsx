@@ -14,12 +14,11 @@ export function SystemPage() {
           <DraftNumber path="survey.outsideC" label="Coldest day outside (°C)" />
         </FieldGrid>
       </Card>
-      <Water />
       <Card title="The house">
         <FieldGrid>
+          <DraftNumber path="survey.builtYear" label="Year built" />
           <DraftText path="survey.surveyedOn" label="Surveyed on" type="date" />
           <DraftText path="survey.surveyedBy" label="Surveyed by" optional />
-          <DraftNumber path="survey.builtYear" label="Year built" />
           <Wide>
             <DraftCheck
               path="survey.frailOrChildren"
@@ -42,6 +41,7 @@ export function SystemPage() {
           </Wide>
         </FieldGrid>
       </Card>
+      <Water />
     </Stack>
   )
 }

@@ -25,5 +25,7 @@ export function useCandidates(
     most: shown,
     mostTold: most,
   }
-  return useAsk('emitter.choose', input, { keepOld: true })
+  const found = useAsk('emitter.choose', input, { keepOld: true })
+  /** Whether what was found is for what stands in the box now. */
+  return { found, current: sought === text && !found.isPlaceholderData && !found.isFetching }
 }

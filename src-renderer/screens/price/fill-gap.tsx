@@ -4,7 +4,7 @@ import type { Fill } from '../../../src-main/domain/job.ts'
 import type { Gap } from '../../../src-main/domain/quote.ts'
 import { typedPence } from '../../draft/typed-number.ts'
 import { Row } from '../../parts/card.tsx'
-import { FindPart } from './find-part.tsx'
+import { FindPart } from '../../parts/find-part.tsx'
 import styles from './price.module.css'
 
 type FillWith = { readonly gap: Gap; readonly fill: (what: Fill) => void }

@@ -2,6 +2,7 @@ import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import type { Fill } from '../../../src-main/domain/job.ts'
 import type { Gap, Quote, QuoteLine } from '../../../src-main/domain/quote.ts'
+import { gapId } from '../../draft/place-ids.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Row } from '../../parts/card.tsx'
 import { howMuchOf, money } from '../../parts/figures-in-words.ts'
@@ -63,6 +64,7 @@ function OpenGap({ gap }: { readonly gap: Gap }) {
       </p>
       <Row>
         <Button
+          id={gapId(gapKey)}
           variant={way === 'fill' ? 'filled' : 'default'}
           aria-expanded={way === 'fill'}
           aria-label={`Fill it: ${says}`}

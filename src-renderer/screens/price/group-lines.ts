@@ -24,12 +24,23 @@ export function groupLines(
     { key: severalKey, title: 'For more than one room' },
     { key: onceKey, title: 'Once for the whole job' },
   ]
+  const byKey = Map.groupBy(lines, keyOf)
   return places
     .map((place) => {
-      const here = lines.filter((line) => keyOf(line) === place.key)
+      const here = byKey.get(place.key) ?? []
       return { ...place, lines: here, netPence: here.reduce((sum, line) => sum + line.netPence, 0) }
     })
     .filter((group) => group.lines.length > 0)
+}
+
+/** Whether two groups show the same: what was sold as before stays the same line. */
+export function sameGroup(a: LineGroup, b: LineGroup): boolean {
+  return (
+    a.title === b.title &&
+    a.netPence === b.netPence &&
+    a.lines.length === b.lines.length &&
+    a.lines.every((line, at) => line === b.lines[at])
+  )
 }
 
 const severalKey = 'several'

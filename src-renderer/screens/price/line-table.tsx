@@ -6,6 +6,7 @@ import { Card } from '../../parts/card.tsx'
 import { howMuchOf, money } from '../../parts/figures-in-words.ts'
 import { GenericMark } from '../../parts/notice.tsx'
 import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
+import { sameGroup } from './group-lines.ts'
 import type { LineGroup } from './group-lines.ts'
 import styles from './price.module.css'
 import { canBeChanged, overrideOf, whyForCustomer } from './priced-line.ts'
@@ -17,8 +18,8 @@ type Shared = {
 }
 type Table = Shared & { readonly group: LineGroup; readonly overrides: readonly Override[] }
 
-/** The lines of one room, or of the whole job. */
-export function LineTable({ group, overrides, ...shared }: Table) {
+/** The lines of one room, or of the whole job; drawn again only when one of them changes. */
+export const LineTable = memo(function LineTable({ group, overrides, ...shared }: Table) {
   return (
     <div className={styles.offstage}>
       <Card title={group.title} aside={<strong>{money(group.netPence)} before VAT</strong>}>
@@ -44,6 +45,11 @@ export function LineTable({ group, overrides, ...shared }: Table) {
       </Card>
     </div>
   )
+}, sameTable)
+
+function sameTable(a: Table, b: Table): boolean {
+  const shared = a.looks === b.looks && a.openChange === b.openChange && a.overrides === b.overrides
+  return shared && sameGroup(a.group, b.group)
 }
 
 type Row = Shared & { readonly line: QuoteLine; readonly override: Override | undefined }

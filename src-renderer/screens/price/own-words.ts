@@ -1,34 +1,5 @@
 import type { Choice } from '../../parts/words.ts'
 import type { TaxCategory } from '../../../src-main/domain/pricing.ts'
-import type { TakeOffKind } from '../../../src-main/domain/take-off.ts'
-
-/** Kinds of parts as a person reads them. */
-export const kindWords: Readonly<Record<TakeOffKind | 'parts', string>> = {
-  emitter: 'Radiators and towel rails',
-  parts: 'All other parts',
-  valve: 'Valves',
-  tail: 'Tails',
-  vent: 'Air vents',
-  blank: 'Blank plugs',
-  seal: 'Thread seal',
-  plug: 'Wall plugs',
-  screw: 'Screws',
-  anchor: 'Board anchors',
-  board: 'Backing boards',
-  filler: 'Filler',
-  sealant: 'Sealant',
-  paint: 'Paint',
-  pipe: 'Pipe',
-  pipeFitting: 'Pipe fittings',
-  clip: 'Pipe clips',
-  collar: 'Pipe collars',
-  insulation: 'Pipe insulation',
-  inhibitor: 'Inhibitor',
-  cleaner: 'Cleaner',
-  testKit: 'Test kits',
-  element: 'Heating elements',
-  sundry: 'Sundries',
-}
 
 export const taxWords: Readonly<Record<TaxCategory, string>> = {
   standard: 'Standard rate',

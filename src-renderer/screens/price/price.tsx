@@ -54,6 +54,7 @@ function Priced({ quote }: { readonly quote: Quote }) {
   const [changing, setChanging] = useState<string | null>(null)
   const [pricing, setPricing] = useState(false)
   const openChange = useCallback((lineId: string) => setChanging(lineId), [])
+  const openPricing = useCallback(() => setPricing(true), [])
   const overrides = open.job.overrides ?? none
   const changed = quote.lines.find(({ lineId }) => lineId === changing)
   const state = open.quote === null ? 'refused' : open.quoting ? 'working' : 'fresh'
@@ -78,7 +79,7 @@ function Priced({ quote }: { readonly quote: Quote }) {
         <Walls settled={open.settled} />
         <Cautions cautions={quote.cautions} />
       </Stack>
-      <Totals quote={quote} state={state} openPricing={() => setPricing(true)} />
+      <Totals quote={quote} state={state} openPricing={openPricing} />
       {changed === undefined ? null : (
         <ChangeLine
           line={changed}

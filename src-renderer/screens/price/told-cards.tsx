@@ -3,12 +3,14 @@ import type { Derivation } from '../../../src-main/domain/derivation.ts'
 import type { Quote } from '../../../src-main/domain/quote.ts'
 import { useWhyPlaces } from '../../draft/use-why-places.ts'
 import { Card } from '../../parts/card.tsx'
+import { useHeatFirst, warmthInWords } from '../../parts/heat-in-words.ts'
 import { Verdict } from '../../parts/notice.tsx'
 import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
 import styles from './price.module.css'
 
 /** Whether each room is warm at the temperatures that the system runs at. */
 export const WarmthCard = memo(function WarmthCard({ warmth }: Pick<Quote, 'warmth'>) {
+  const first = useHeatFirst()
   return (
     <div className={styles.offstage}>
       <Card title="Is each room warm?">
@@ -17,7 +19,8 @@ export const WarmthCard = memo(function WarmthCard({ warmth }: Pick<Quote, 'warm
             <li key={one.swapId}>
               <strong>{one.roomName}</strong>{' '}
               <Verdict tone={one.enough ? 'good' : 'bad'}>{one.enough ? 'Warm enough' : 'Too cold'}</Verdict>{' '}
-              {one.says} <LedWhy of={`warmth of the ${one.roomName}`} why={one.why} swapIds={[one.swapId]} />
+              {warmthInWords(one, first)}{' '}
+              <LedWhy of={`warmth of the ${one.roomName}`} why={one.why} swapIds={[one.swapId]} />
             </li>
           ))}
         </ul>

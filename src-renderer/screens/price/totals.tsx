@@ -1,4 +1,5 @@
 import { Button, Switch } from '@mantine/core'
+import { memo } from 'react'
 import { Link } from 'wouter'
 import { reverseChargeWording } from '../../../src-main/domain/pricing.ts'
 import type { Quote } from '../../../src-main/domain/quote.ts'
@@ -19,6 +20,7 @@ type Sums = {
 export function Totals({ quote, state, openPricing }: Sums) {
   const { job } = useOpenJob()
   const { looks, setLooks } = useCustomerLooks()
+  const { jobId } = job
   const why = useWhy('the whole price')
   return (
     <aside className={styles.totals} aria-label="What it comes to">
@@ -39,6 +41,16 @@ export function Totals({ quote, state, openPricing }: Sums) {
       </div>
       {looks ? null : <OwnSums quote={quote} />}
       <OptionSums quote={quote} />
+      <Ways jobId={jobId} looks={looks} setLooks={setLooks} openPricing={openPricing} />
+    </aside>
+  )
+}
+
+type WaysProps = Pick<Sums, 'openPricing'> & ReturnType<typeof useCustomerLooks> & { readonly jobId: string }
+
+const Ways = memo(function Ways({ jobId, looks, setLooks, openPricing }: WaysProps) {
+  return (
+    <>
       <Switch
         size="md"
         label="The customer is looking"
@@ -52,13 +64,13 @@ export function Totals({ quote, state, openPricing }: Sums) {
             How it is priced
           </Button>
         )}
-        <Button px="sm" component={Link} href={`/job/${job.jobId}/papers`}>
+        <Button px="sm" component={Link} href={`/job/${jobId}/papers`}>
           To the papers
         </Button>
       </div>
-    </aside>
+    </>
   )
-}
+})
 
 const stateWords = {
   fresh: '',
@@ -76,7 +88,7 @@ function CustomerSums({ quote: { totals } }: Pick<Sums, 'quote'>) {
           .map((tax) => (
             <Sum
               key={tax.rateKey}
-              label={`${tax.rateName}, ${figureInWords(tax.basisPoints, 'BasisPoints')}`}
+              label={`${tax.rateName}, ${figureInWords(tax.basisPoints, 'BasisPoints').replace(' ', '\u00a0')}`}
               value={money(tax.taxPence)}
             />
           ))}

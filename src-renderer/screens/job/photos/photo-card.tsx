@@ -19,7 +19,7 @@ export function PhotoCard({ path, photos }: Photos) {
   return (
     <Card
       title="Photos"
-      says="Kept in your data folder, drawn anew: where and when they were taken is left out. They do not go out with a job file."
+      says="Kept in your data folder, drawn anew: where and when they were taken is left out. A job file takes them along only when they are asked for."
     >
       <DropPlace busy={add.isPending} take={(files) => add.mutate(files)} />
       {add.data === undefined || add.data.length === 0 ? null : (

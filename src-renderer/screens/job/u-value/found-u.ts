@@ -5,6 +5,9 @@ import type { Outcome } from '../../../../src-main/domain/outcome.ts'
 export type FoundU = Outcome<{
   readonly uWPerM2K: number
   readonly note?: string | undefined
+  /** Only where timber goes through a layer: the limits between which the true resistance lies. */
+  readonly upperM2KPerW?: number | undefined
+  readonly lowerM2KPerW?: number | undefined
   readonly why: Derivation
 }> | null
 

@@ -74,6 +74,7 @@ function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPer
               <strong>{plain(found.value.uWPerM2K)} W/m²K</strong>
               {found.value.note === undefined ? '' : ` ${found.value.note}`}
             </p>
+            <Limits {...found.value} />
             <Why of="the U-value" why={found.value.why} />
           </>
         ) : (
@@ -89,5 +90,19 @@ function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPer
         </Button>
       </Row>
     </Stack>
+  )
+}
+
+type Limits = { readonly upperM2KPerW?: number | undefined; readonly lowerM2KPerW?: number | undefined }
+
+/** The two limits of a construction with timber through it, as U-values too. */
+function Limits({ upperM2KPerW, lowerM2KPerW }: Limits) {
+  if (upperM2KPerW === undefined || lowerM2KPerW === undefined) return null
+  const both = (resistance: number) => `${resistance.toFixed(3)} m²K/W (${(1 / resistance).toFixed(2)} W/m²K)`
+  return (
+    <p>
+      With timber through it the resistance is the mean of two limits (ISO 6946): upper {both(upperM2KPerW)},
+      lower {both(lowerM2KPerW)}.
+    </p>
   )
 }
