@@ -20,6 +20,7 @@ import { JobsScreen } from './screens/jobs/jobs.tsx'
 import { PapersScreen } from './screens/papers/papers.tsx'
 import { PriceScreen } from './screens/price/price.tsx'
 import { PricesScreen } from './screens/prices/prices.tsx'
+import { VanScreen } from './screens/van/van.tsx'
 
 /** The whole window: the bar on top, the screen that the address names, and what opens from anywhere. */
 export function App() {
@@ -56,7 +57,9 @@ export function App() {
 
 function Screens() {
   const [path] = useLocation()
-  const here = path === '/new-job' ? '/' : path.split('/').slice(0, 3).join('/')
+  // The catalogue keeps what was sought while items are opened and closed beside the list.
+  const depth = path.startsWith('/catalogue') ? 2 : 3
+  const here = path === '/new-job' ? '/' : path.split('/').slice(0, depth).join('/')
   return (
     <ErrorBoundary key={here}>
       <Switch>
@@ -77,6 +80,9 @@ function Screens() {
         </Route>
         <Route path="/prices/:part?">
           <PricesScreen />
+        </Route>
+        <Route path="/van/:part?/:id?">
+          <VanScreen />
         </Route>
         <Route path="/job/:jobId/:tab?/:part?/:id?">
           <JobRoute />

@@ -43,8 +43,12 @@ export function figureInWords(value: number | string, unit?: string): string {
 /** A number without needless digits: enough places for what is small, none for what is large. */
 export function plain(value: number): string {
   const most = Math.abs(value) >= 100 ? 1 : Math.abs(value) >= 1 ? 2 : 4
-  return new Intl.NumberFormat('en-GB', { maximumFractionDigits: most }).format(value)
+  return places[most].format(value)
 }
+
+const upTo = (most: number) => new Intl.NumberFormat('en-GB', { maximumFractionDigits: most })
+/** Made once: a list of hundreds of figures asks for them at each stroke of a key. */
+const places = { 1: upTo(1), 2: upTo(2), 4: upTo(4) } as const
 
 /** 205 minutes as "3 h 25 min". */
 export function hoursAndMinutes(minutes: number): string {

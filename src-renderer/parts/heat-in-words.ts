@@ -1,16 +1,45 @@
+import type { Quote } from '../../src-main/domain/quote.ts'
 import { btuPerHourFromW } from '../../src-main/engine/units/exact-units.ts'
 import { useAsk } from '../bridge/use-ask.ts'
 import { plain } from './figures-in-words.ts'
 
+export type HeatFirst = 'W' | 'BtuPerHour'
+
 /** Heat as the firm reads it: whole watts, or whole BTU an hour with the watts behind. */
-export function heatInWords(watts: number, first: 'W' | 'BtuPerHour'): string {
+export function heatInWords(watts: number, first: HeatFirst): string {
   const inWatts = `${plain(Math.round(watts))} W`
   return first === 'W' ? inWatts : `${plain(Math.round(btuPerHourFromW(watts)))} BTU/h (${inWatts})`
 }
 
-/** The same by the firm's own choice; watts until it is known. */
-export function useHeatInWords(): (watts: number) => string {
+type Warmth = Pick<Quote['warmth'][number], 'roomName' | 'needW' | 'givesW' | 'rough' | 'enough' | 'says'>
+
+/** Whether a room is warm, as the engine says it; with BTU an hour before the watts where the firm reads those first. */
+export function warmthInWords(
+  { roomName, needW, givesW, rough, enough, says }: Warmth,
+  first: HeatFirst,
+): string {
+  if (first === 'W') return says
+  const heat = (watts: number) => heatInWords(watts, first)
+  const need = `${heat(givesW)} where the ${roomName} needs ${heat(needW)}${rough ? ', by a rough estimate' : ''}.`
+  return enough ? `Gives ${need}` : `${heat(needW - givesW)} short: gives ${need}`
+}
+
+/** A sentence about emitters, with each heat in watts as the firm reads it. */
+export function withHeat(says: string, first: HeatFirst): string {
+  if (first === 'W') return says
+  return says.replaceAll(/\b(\d+) W(?= (?:short|more)\b)/g, (_, watts: string) =>
+    heatInWords(Number(watts), first),
+  )
+}
+
+/** Which unit of heat the firm reads first; watts until it is known. */
+export function useHeatFirst(): HeatFirst {
   const firm = useAsk('firm.read', {}, { staleMs: Infinity })
-  const first = firm.data?.firm?.heatFirst ?? 'W'
+  return firm.data?.firm?.heatFirst ?? 'W'
+}
+
+/** Heat in words by the firm's own choice. */
+export function useHeatInWords(): (watts: number) => string {
+  const first = useHeatFirst()
   return (watts) => heatInWords(watts, first)
 }

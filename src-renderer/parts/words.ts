@@ -1,3 +1,5 @@
+import type { TakeOffKind } from '../../src-main/domain/take-off.ts'
+
 /** One of a few, as it is kept and as a person reads it. */
 export type Choice = { readonly value: string | number; readonly label: string }
 
@@ -86,3 +88,31 @@ export const centreKinds: readonly Choice[] = [
   { value: 'middleOfWall', label: 'In the middle of the wall' },
   { value: 'at', label: 'Where I say' },
 ]
+
+/** What each kind of part is called, many of them, and all parts together that are no emitters. */
+export const kindWords: Readonly<Record<TakeOffKind | 'parts', string>> = {
+  emitter: 'Radiators and towel rails',
+  parts: 'All other parts',
+  valve: 'Valves',
+  tail: 'Extension tails',
+  vent: 'Air vents',
+  blank: 'Blank plugs',
+  seal: 'Thread seal',
+  plug: 'Wall plugs',
+  screw: 'Screws',
+  anchor: 'Board anchors',
+  board: 'Backing boards',
+  filler: 'Filler',
+  sealant: 'Sealant',
+  paint: 'Paint',
+  pipe: 'Pipe',
+  pipeFitting: 'Pipe fittings',
+  clip: 'Pipe clips',
+  collar: 'Pipe collars',
+  insulation: 'Pipe insulation',
+  inhibitor: 'Inhibitor',
+  cleaner: 'Cleaner',
+  testKit: 'Test kits',
+  element: 'Electric elements',
+  sundry: 'Sundries',
+}

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { afterEach, describe, expect, it } from 'vitest'
 import { found } from './axe-finds.ts'
@@ -100,7 +101,124 @@ describe('a price file dropped on the window', () => {
   })
 })
 
+const withBreaks = [
+  'Code,Description,Pack size,Price,10+,25 off',
+  'ZZ1,Pipe clip 22 mm invented,1,0.50,0.45,0.40',
+  'ZZ2,Pipe clip 15 mm invented,1,0.40,0.44,0.30',
+].join('\n')
+
+/** Goes to the rows of the file above. */
+async function findInvented(page: Page): Promise<void> {
+  await follow(page, 'Find a price')
+  await fill(page, 'Code, name or size', 'invented')
+  await page.getByText('2 rows', { exact: true }).waitFor()
+}
+
+describe('the rows of a price file that are no items yet', () => {
+  it('carry the price breaks of their headings, are changed by keys, made items, written out and undone', async () => {
+    app = await openApp()
+    const { page, faults } = app
+    await follow(page, 'Prices')
+    await page.getByRole('grid', { name: 'Prices found' }).waitFor()
+    await bringIn(page, withBreaks)
+    await page.getByRole('button', { name: 'Take these prices in' }).waitFor()
+    expect(await page.getByLabel('Column 5 holds the price from how many packs').inputValue()).toBe('10')
+    await page.getByRole('cell', { name: '£0.50 £0.45 from 10 £0.40 from 25' }).last().waitFor()
+    await page
+      .getByRole('group')
+      .filter({ hasText: 'Taken, but look at these' })
+      .getByText('From 10 packs a pack costs £0.44, more than the £0.40 for one alone.')
+      .waitFor()
+    await press(page, 'Take these prices in')
+    await page.getByText('2 new, 0 changed').waitFor()
+
+    await findInvented(page)
+    const grid = page.getByRole('grid', { name: 'Prices found' })
+    await grid.focus()
+    await page.keyboard.press('F2')
+    const box = page.getByRole('textbox', { name: /^List price of ZZ/ })
+    await box.waitFor()
+    const code = (await box.getAttribute('aria-label'))?.replace('List price of ', '') ?? ''
+    await box.fill('a lot')
+    await page.keyboard.press('Enter')
+    await page.getByRole('alert').filter({ hasText: '“a lot” is no amount of money' }).waitFor()
+    await box.fill('£1,234.50')
+    await page.keyboard.press('Tab')
+    await page.getByRole('gridcell', { name: '£1,234.50' }).waitFor()
+    await page.waitForFunction((before) => {
+      const name = document.activeElement?.getAttribute('aria-label') ?? ''
+      return name.startsWith('List price of') && name !== `List price of ${before}`
+    }, code)
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('ArrowUp')
+    await page.keyboard.type('12.5')
+    await page.keyboard.press('Enter')
+    await page.getByRole('gridcell', { name: '£12.50' }).waitFor()
+    await page.getByText(`${code}: £1,234.50 is now £12.50.`).waitFor()
+    await page.waitForFunction(() => document.activeElement?.getAttribute('role') === 'grid')
+
+    await press(page, 'Save as a file')
+    await page.getByLabel('As', { exact: true }).selectOption({ label: 'a CSV file' })
+    await press(page, 'Make the file')
+    const link = page.getByRole('link', { name: /^Save prices-found-.*\.csv$/ })
+    await link.waitFor()
+    const [download] = await Promise.all([page.waitForEvent('download'), link.click()])
+    expect(download.suggestedFilename()).toBe('prices-found-2026-11-25.csv')
+    const lines = (await readFile(await download.path(), 'utf8')).split(/\r?\n/)
+    expect(lines.find((line) => line.startsWith(`${code},`))).toContain(',12.50,')
+    await press(page, 'Save as a file')
+
+    await page.getByRole('row', { name: /ZZ1/ }).click()
+    await press(page, 'None of these: make it a new item')
+    await page.getByLabel('What kind of thing is it?').selectOption({ label: 'Pipe clips' })
+    await press(page, 'Add it and link this row')
+    await page.getByRole('alert', { name: 'Not saved' }).waitFor()
+    await page.getByLabel('Pipe outside (mm)').selectOption('22')
+    await press(page, 'Add it and link this row')
+    await page.getByText('In the catalogue it is').waitFor()
+    await press(page, 'Close')
+    await page.getByRole('row', { name: /ZZ1.*yes/ }).waitFor()
+
+    await follow(page, 'What was changed')
+    await press(page, `Undo: ${code}: £1,234.50 is now £12.50`)
+    await page.getByText('Undone').waitFor()
+    await findInvented(page)
+    await page.getByRole('gridcell', { name: '£1,234.50' }).waitFor()
+    expect(faults.filter((fault) => !/4\d\d/.test(fault))).toEqual([])
+  })
+})
+
 describe('the catalogue', () => {
+  it('is gone through by keys from end to end, and keeps its place beside an item', async () => {
+    app = await openApp()
+    const { page, faults } = app
+    await follow(page, 'Catalogue')
+    const list = page.getByRole('list', { name: 'Items', exact: true })
+    const first = list.getByRole('link').first()
+    await first.waitFor()
+    const firstName = await first.innerText()
+    await first.focus()
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '')
+    await page.keyboard.press('End')
+    const many = Number((await page.getByText(/^\d+ items$/).innerText()).replace(' items', ''))
+    await page.waitForFunction(
+      (last) => document.activeElement?.closest('li')?.getAttribute('aria-posinset') === String(last),
+      many,
+    )
+    const lastName = await focused()
+    await page.keyboard.press('Enter')
+    await page.getByRole('heading', { name: lastName, level: 2 }).waitFor()
+    await list.getByRole('link', { name: lastName, exact: true }).waitFor()
+    await list.getByRole('link', { name: lastName, exact: true }).focus()
+    await page.keyboard.press('Home')
+    await page.waitForFunction((name) => document.activeElement?.textContent === name, firstName)
+    await press(page, 'Save as a file')
+    await press(page, 'Make the file')
+    await page.getByRole('link', { name: 'Save catalogue-found-2026-11-25.xlsx' }).waitFor()
+    await page.getByText(new RegExp(`^${many} items, \\d+ kB$`)).waitFor()
+    expect(faults).toEqual([])
+  })
+
   it('takes a copy of an item as one of our own, whose figures are ours', async () => {
     app = await openApp()
     const { page, faults } = app

@@ -86,6 +86,23 @@ put(
   ),
 )
 put(
+  'breaks-in-headings.csv',
+  lines(
+    'Code,Description,Pack size,Price,10+,25 off,Price 100+,Qty in stock',
+    'H1,Elbow 15 mm,10,£10.00,£9.50,£9.00,£8.25,40',
+    'H2,Tee 15 mm,10,£12.00,£11.00,,,12',
+    'H3,Coupler 15 mm,10,£6.00,,,,7',
+  ),
+)
+put(
+  'breaks-out-of-order.csv',
+  lines(
+    'Code,Description,1-9,50 or more,10-49,Qty 200',
+    'O1,Pipe clip 15 mm,0.40,0.30,0.35,0.25',
+    'O2,Pipe clip 22 mm,0.50,0.45,0.55,0.60',
+  ),
+)
+put(
   'dates-and-numbers.csv',
   lines(
     'Stock code,EAN,Description,Unit price,Pack qty,UOM,Category,Valid from,Valid to',

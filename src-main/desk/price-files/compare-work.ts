@@ -20,7 +20,7 @@ export function compareFile(task: CompareTask, watch: Watch): Promise<Outcome<Co
     const read = await readFile(db, task, watch)
     if (!read.ok) return read
     if (!watch.goesOn('Comparing', null)) return stopped()
-    const { counts, rejected, duplicated, fileHash } = read.value
+    const { counts, rejected, duplicated, cautions, fileHash } = read.value
     const rows = report(db, task.most)
     const suggested = suggestLinks(db, task.most)
     const day = firstDayOf(task) > task.today ? firstDayOf(task) : task.today
@@ -29,7 +29,8 @@ export function compareFile(task: CompareTask, watch: Watch): Promise<Outcome<Co
     // Working up jobs wants most of the program, so it is loaded only when a price of theirs would change.
     const { openWorkWith } = coming.length === 0 ? noWork : await import('./open-work-with.ts')
     const work = await openWorkWith(coming, task, day)
-    return accept({ fileHash, counts, ...rows, rejected, duplicated, openWork: work, suggested })
+    const told = { rejected, duplicated, cautions }
+    return accept({ fileHash, counts, ...rows, ...told, openWork: work, suggested })
   })
 }
 

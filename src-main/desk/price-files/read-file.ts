@@ -8,6 +8,8 @@ import { gather } from '../../store/sqlite/price-file/gather.ts'
 import type { Gathered } from '../../store/sqlite/price-file/gather.ts'
 import { onOneState, priceState } from '../../store/sqlite/price-file/price-file-work.ts'
 import type { Watch } from '../running/watch.ts'
+import { cautionsHeard } from './cautions-heard.ts'
+import type { Caution } from './cautions-heard.ts'
 import { stopped } from './stopped.ts'
 
 /** What work with a price file is told. Plain data, so that it crosses to its thread whole. */
@@ -25,7 +27,11 @@ export type FileTask = {
   readonly most: number
 }
 
-export type FileRead = Gathered & { readonly fileHash: string; readonly state: string }
+export type FileRead = Gathered & {
+  readonly fileHash: string
+  readonly state: string
+  readonly cautions: readonly Caution[]
+}
 
 /** The day from which a file's prices hold that carry none of their own. */
 export function firstDayOf({ validFrom, today }: FileTask): string {
@@ -52,14 +58,17 @@ export function readFile(db: Database, task: FileTask, watch: Watch): Promise<Ou
       part: task.part === true,
       most,
     })
+    const cautions = cautionsHeard(most)
     const heard = await readRows(source, reading, {
       ...gatherer,
+      noted: cautions.noted,
       // A line that is taken back is no longer in the list, however it stood before.
       raw: (rowNo, cells, fault) => (fault === deletedLine ? 'read' : gatherer.raw(rowNo, cells)),
       progress: (ratio) => watch.goesOn('Reading the file', ratio),
     })
     if (!heard.ok) return watch.stopped() ? stopped() : heard
-    return accept({ ...gatherer.end(), fileHash: heard.value.fileHash, state })
+    const { fileHash } = heard.value
+    return accept({ ...gatherer.end(), fileHash, state, cautions: cautions.all() })
   })
 }
 

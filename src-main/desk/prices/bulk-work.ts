@@ -4,6 +4,7 @@ import type { AnswerOf, InputOf } from '../../contract/requests.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { bulkInWords, bulkPence, risesBasisPoints } from '../../engine/buying/bulk-price.ts'
+import type { OnDay } from '../../store/price-list/kept-rows.ts'
 import { beginChange, endChange, noCounts } from '../../store/price-list/changes.ts'
 import { bulkChanges, gatherBulk } from '../../store/sqlite/bulk/gather-bulk.ts'
 import type { BulkChanged, Unchangeable } from '../../store/sqlite/bulk/gather-bulk.ts'
@@ -29,6 +30,8 @@ type BulkTask = {
   /** This moment as an ISO date and time. */
   readonly at: string
   readonly bulk: Omit<InputOf<'price.bulkApply'>, 'workId'>
+  /** The day on which rows are chosen; wanted where the choice asks for old prices. */
+  readonly on?: OnDay
 }
 export type BulkCompareTask = BulkTask & { readonly kind: 'bulkCompare' }
 export type BulkApplyTask = BulkTask & { readonly kind: 'bulkApply' }
@@ -104,7 +107,11 @@ function gathered(db: Database, task: BulkTask, watch: Watch): Outcome<Gathered>
     const after = bulkPence(pence, change)
     return after.ok ? after.value : null
   }
-  const { unchangeable, ...counts } = gatherBulk(db, { which, day: dayOf(task), priceOf })
+  const { unchangeable, ...counts } = gatherBulk(db, {
+    which: { ...which, on: task.on },
+    day: dayOf(task),
+    priceOf,
+  })
   if (unchangeable !== null) return pastSense(unchangeable, change)
   return watch.goesOn('Comparing', 1) ? accept(counts) : stopped()
 }

@@ -32,10 +32,19 @@ const fixedColumns: readonly Column[] = [
   { heading: 'Valid to', widthChars: 12, meaning: 'validTo', cell: ({ validTo }) => textCell(validTo) },
 ]
 
-/** A supplier's rows as a table, whose headings the reader of price files knows; a pair of columns for each price break. */
-export function priceTable(rows: readonly ListRow[]): Table {
+/**
+ * Suppliers' rows as a table, whose headings the reader of price files knows; a pair of columns for each price break. `whose` names
+ * the supplier of each row, in a last column, where the rows are of several.
+ */
+export function priceTable(rows: readonly ListRow[], whose?: readonly string[]): Table {
   const columns = columnsFor(rows)
-  return { name: sheetName, columns, rows: rows.map((row) => columns.map(({ cell }) => cell(row))) }
+  const cells = rows.map((row) => columns.map(({ cell }) => cell(row)))
+  if (whose === undefined) return { name: sheetName, columns, rows: cells }
+  return {
+    name: sheetName,
+    columns: [...columns, { heading: 'Supplier', widthChars: 28 }],
+    rows: cells.map((row, at) => [...row, textCell(whose[at])]),
+  }
 }
 
 /** How a file made from these rows is to be read again. */

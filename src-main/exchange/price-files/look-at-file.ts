@@ -9,9 +9,10 @@ import { rowsOf } from './forms/rows-of.ts'
 import { cellsOfSheet, openBook } from './forms/sheet-rows.ts'
 import { priceFileLimits } from './limits.ts'
 import { isBlank, readerFor, toldOf } from './read-rows.ts'
+import { quantityInHeading } from './seen/break-heading.ts'
 import { plainWords } from './seen/column-words.ts'
 
-export type UnderstoodRow = Pick<ListRow, 'code' | 'name' | 'packHolds' | 'packPence'> & {
+export type UnderstoodRow = Pick<ListRow, 'code' | 'name' | 'packHolds' | 'packPence' | 'breaks'> & {
   readonly rowNo: number
 }
 
@@ -55,7 +56,12 @@ async function look(file: OpenFile, reading: FileReading): Promise<Outcome<FileL
       .slice(0, priceFileLimits.shownRows)
       .map(({ cells }) => cells.map((cell) => cell.slice(0, 300))),
     ...seen,
-    notes: [...columnNotes(reading, headings), ...(await codeNotes(file, reading)), ...notes],
+    notes: [
+      ...columnNotes(reading, headings),
+      ...breakNotes(reading, headings),
+      ...(await codeNotes(file, reading)),
+      ...notes,
+    ],
   })
 }
 
@@ -112,8 +118,15 @@ function understand(
   const reader = readerFor(reading)
   if (!reader.ok) return { understood, rejected, notes: reader.problems.map(({ message }) => message) }
   const told = toldOf(reader.value, {
-    row: (rowNo, { code, name, packHolds, packPence }) =>
-      understood.push({ rowNo, code, name, packHolds, packPence }),
+    row: (rowNo, { code, name, packHolds, packPence, breaks }) =>
+      understood.push({
+        rowNo,
+        code,
+        name,
+        packHolds,
+        packPence,
+        ...(breaks === undefined ? {} : { breaks }),
+      }),
     rejected: (row) => rejected.push(row),
     noted: (rowNo, says) => notes.push(`Row ${rowNo}: ${says}`),
   })
@@ -134,4 +147,23 @@ function columnNotes({ columns }: FileReading, headings: readonly string[]): rea
       `Columns ${same.join(' and ')} are all headed "${headings[at]}": column ${at + 1} is taken as the ${meaning}.`,
     ]
   })
+}
+
+/** Columns of price breaks whose headings say another quantity than they are taken for, or that stand out of order. */
+function breakNotes({ columns }: FileReading, headings: readonly string[]): readonly string[] {
+  const stated = columns.flatMap(({ at, fromPacks }) => (fromPacks === undefined ? [] : [{ at, fromPacks }]))
+  const otherwise = stated.flatMap(({ at, fromPacks }) => {
+    const says = quantityInHeading(headings[at] ?? '')
+    if (says === null || says === fromPacks) return []
+    return [
+      `Column ${at + 1} is headed "${headings[at]}" and is taken as the price from ${fromPacks} packs: put the number right.`,
+    ]
+  })
+  const quantities = stated.toSorted((a, b) => a.at - b.at).map(({ fromPacks }) => fromPacks)
+  const isOrdered = quantities.every((fromPacks, at) => at === 0 || fromPacks > (quantities[at - 1] ?? 0))
+  if (isOrdered) return otherwise
+  return [
+    ...otherwise,
+    `The columns of price breaks are out of order (${quantities.join(', ')} packs): they are taken by quantity.`,
+  ]
 }

@@ -6,6 +6,8 @@ import { hasGtinShape, isGtin } from './values/gtin.ts'
 import { isListRow } from './values/list-row-check.ts'
 import { one, packInWords, readPackHolds, readPricePer } from './values/pack-in-words.ts'
 import { isExact, packPence } from './values/pack-price.ts'
+import { breakPlacesOf, checkBreakColumns, orderedBreaks, readFromPacks } from './values/price-breaks.ts'
+import type { BreakPlace } from './values/price-breaks.ts'
 import { remembered } from './values/remembered.ts'
 import { asNumber } from './values/written-number.ts'
 import type { WrittenNumber } from './values/written-number.ts'
@@ -16,11 +18,10 @@ import { readPrice, short } from './values/written-price.ts'
 export type RowReader = (cells: readonly string[], note: (says: string) => void) => ListRow | string
 
 type At = Readonly<Partial<Record<ColumnMeaning, number>>>
-type Pair = { readonly from: number; readonly price: number }
 /** What is worked out once for all rows of a file. */
 type Plan = {
   readonly at: At
-  readonly pairs: readonly Pair[]
+  readonly breaks: readonly BreakPlace[]
   readonly reading: FileReading
   readonly readDay: (text: string) => ReturnType<typeof readDay>
   readonly readHolds: (text: string) => WrittenNumber | null
@@ -44,7 +45,7 @@ export function rowReaderOf(reading: FileReading): Outcome<RowReader> {
   if (!wrong.ok) return wrong
   const plan: Plan = {
     at: placesOf(reading),
-    pairs: pairsOf(reading),
+    breaks: breakPlacesOf(reading),
     reading,
     readDay: remembered((text) => readDay(text, reading.dates)),
     readHolds: remembered((text) => readPackHolds(text, reading.decimal)),
@@ -73,14 +74,7 @@ function wrongColumns({ columns }: FileReading): Outcome<null> {
       `Column ${twice.at + 1} is chosen twice, or two columns are said to hold the same: choose one.`,
       path,
     )
-  const count = (meaning: ColumnMeaning) => columns.filter((column) => column.meaning === meaning).length
-  if (count('breakPrice') !== count('breakFromPacks'))
-    return refuse(
-      'invalid',
-      'Price breaks come in pairs: a column of quantities and a column of prices for each.',
-      path,
-    )
-  return accept(null)
+  return checkBreakColumns(columns)
 }
 
 const isBreak = (meaning: ColumnMeaning) => meaning === 'breakFromPacks' || meaning === 'breakPrice'
@@ -89,17 +83,6 @@ function placesOf({ columns }: FileReading): At {
   return Object.fromEntries(
     columns.filter(({ meaning }) => !isBreak(meaning)).map(({ at, meaning }) => [meaning, at]),
   )
-}
-
-/** The first column of quantities goes with the first of prices, and so on. */
-function pairsOf({ columns }: FileReading): readonly Pair[] {
-  const of = (meaning: ColumnMeaning) =>
-    columns
-      .filter((column) => column.meaning === meaning)
-      .map(({ at }) => at)
-      .toSorted((a, b) => a - b)
-  const prices = of('breakPrice')
-  return of('breakFromPacks').map((from, index) => ({ from, price: prices[index] ?? from }))
 }
 
 const cellAt = (cells: readonly string[], at: number | undefined) =>
@@ -125,7 +108,7 @@ function readRow(plan: Plan, cells: readonly string[], note: Note): Read<ListRow
   if (typeof per === 'string') return per
   const pence = penceOf(written, { holds, per, plan, note })
   if (typeof pence === 'string') return pence
-  const breaks = breaksOf(plan, cells, { holds, per, plan, note })
+  const breaks = breaksOf(cells, pence, { holds, per, plan, note })
   if (typeof breaks === 'string') return breaks
   const row: Draft = { code, name, packHolds: asNumber(holds), packPence: pence }
   if (breaks.length > 0) row.breaks = breaks
@@ -215,24 +198,24 @@ function penceOf(written: string, { holds, per, plan, note }: Pricing): Read<num
 }
 
 function breaksOf(
-  { pairs }: Plan,
   cells: readonly string[],
+  packPence: number,
   pricing: Pricing,
 ): Read<NonNullable<ListRow['breaks']>> {
-  if (pairs.length === 0) return []
+  const { plan, note } = pricing
+  if (plan.breaks.length === 0) return []
   const breaks: { readonly fromPacks: number; readonly packPence: number }[] = []
-  for (const { from, price } of pairs) {
+  for (const { from, price, stated } of plan.breaks) {
     const [quantity, written] = [cellAt(cells, from), cellAt(cells, price)]
     if (quantity === '' || written === '') continue
-    const fromPacks = Number(/^(\d{1,6})\s*\+?(?:\s*[-–]\s*\d*)?$/.exec(quantity)?.[1])
-    if (Number.isNaN(fromPacks))
-      return `A price break from "${short(quantity)}" packs is not a whole number of packs.`
+    const fromPacks = stated ?? readFromPacks(quantity)
+    if (typeof fromPacks === 'string') return fromPacks
     const pence = penceOf(written, pricing)
     if (typeof pence === 'string') return pence
     if (fromPacks >= 2) breaks.push({ fromPacks, packPence: pence })
-    else pricing.note(`A price break from ${fromPacks} packs is no break and is left out.`)
+    else note(`A price break from ${fromPacks} packs is no break and is left out.`)
   }
-  return breaks.toSorted((a, b) => a.fromPacks - b.fromPacks)
+  return orderedBreaks(breaks, { packPence, note })
 }
 
 type Draft = { -readonly [K in keyof ListRow]: ListRow[K] }

@@ -2,14 +2,15 @@ import { Button, NativeSelect, TextInput } from '@mantine/core'
 import { useDebouncedValue, useDocumentTitle } from '@mantine/hooks'
 import { useState } from 'react'
 import { Link, useLocation, useParams } from 'wouter'
-import type { AnswerOf, InputOf } from '../../../src-main/contract/requests.ts'
-import { sentencesOf } from '../../bridge/call.ts'
+import { call } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
-import { money } from '../../parts/figures-in-words.ts'
-import { GenericMark, Nothing, ProblemList, Waiting } from '../../parts/notice.tsx'
+import { kindChoices } from '../../parts/item/item-fields.ts'
+import type { Kind } from '../../parts/item/item-fields.ts'
+import { SaveExport } from '../../parts/save-export.tsx'
+import type { ExportChoice } from '../../parts/save-export.tsx'
 import styles from './catalogue.module.css'
-import { kindChoices } from './item-fields.ts'
-import type { Kind } from './item-fields.ts'
+import { ItemList } from './item-list.tsx'
+import type { ItemFilter } from './item-list.tsx'
 import { ItemPage } from './item-page.tsx'
 import { NewItem } from './new-item.tsx'
 
@@ -18,23 +19,16 @@ type Which = {
   readonly kind: Kind | ''
   readonly only: 'all' | 'favourites' | 'retired'
 }
-type Found = AnswerOf<'catalogue.search'>
-
-/** How many items are shown before one asks for more. */
-const firstShown = 60
 
 /** Every emitter, fitting and fixing: to find, to add to, to change, to retire. */
 export function CatalogueScreen() {
   const { itemId } = useParams<{ itemId?: string }>()
   const [which, setWhich] = useState<Which>({ text: '', kind: '', only: 'all' })
-  const [most, setMost] = useState(firstShown)
+  const [saving, setSaving] = useState(false)
   const [settled] = useDebouncedValue(which, 120)
-  const found = useAsk('catalogue.search', searchOf(settled, most), { keepOld: true })
+  const filter = searchOf(settled)
   useDocumentTitle('Catalogue: Tailpiece')
-  const set = (changed: Partial<Which>) => {
-    setMost(firstShown)
-    setWhich({ ...which, ...changed })
-  }
+  const set = (changed: Partial<Which>) => setWhich({ ...which, ...changed })
   return (
     <>
       <div className={styles.head}>
@@ -44,13 +38,23 @@ export function CatalogueScreen() {
             What you put up and what you put it up with. Figures marked generic are nobody’s in particular.
           </p>
         </div>
-        <Button component={Link} href="/catalogue/new">
-          Add an item
-        </Button>
+        <div className={styles.buttons}>
+          <Button variant="default" onClick={() => setSaving(!saving)} aria-expanded={saving}>
+            Save as a file
+          </Button>
+          <Button component={Link} href="/catalogue/new">
+            Add an item
+          </Button>
+        </div>
       </div>
+      {saving ? (
+        <div className={styles.section}>
+          <SaveCatalogue filter={filter} />
+        </div>
+      ) : null}
       <Filters which={which} set={set} />
       <div className={styles.halves} data-open={itemId !== undefined}>
-        <Listed asked={found} chosen={itemId} more={() => setMost(most + 200)} />
+        <ItemList filter={filter} chosen={itemId} />
         {itemId === undefined ? null : <Opened itemId={itemId} />}
       </div>
     </>
@@ -64,10 +68,28 @@ function Opened({ itemId }: { readonly itemId: string }) {
   return <ItemPage key={itemId} itemId={itemId} close={close} />
 }
 
-function searchOf({ text, kind, only }: Which, most: number): InputOf<'catalogue.search'> {
+/** What is found, what one supplier has a price for, or everything, as a file. */
+function SaveCatalogue({ filter }: { readonly filter: ItemFilter }) {
+  const suppliers = useAsk('supplier.list', {}).data?.suppliers ?? []
+  const choice = (value: string, label: string, which: ItemFilter): ExportChoice => ({
+    value,
+    label,
+    write: (form) => call('catalogue.export', { form, ...which }),
+  })
+  const choices = [
+    choice('found', 'What is found now', { ...filter, retired: filter.retired === true }),
+    ...suppliers.map(({ supplier: { supplierId, name } }) => ({
+      ...choice(`of-${supplierId}`, `What ${name} has a price for`, { text: '' }),
+      write: (form: 'csv' | 'xlsx') => call('catalogue.export', { form, supplierId }),
+    })),
+    choice('all', 'Everything, retired items as well', { text: '' }),
+  ]
+  return <SaveExport title="Save the catalogue as a file" choices={choices} of={['item', 'items']} />
+}
+
+function searchOf({ text, kind, only }: Which): ItemFilter {
   return {
     text: text.trim(),
-    most,
     ...(kind === '' ? {} : { kind }),
     ...(only === 'favourites' ? { favourite: true } : {}),
     ...(only === 'retired' ? { retired: true } : {}),
@@ -102,67 +124,5 @@ function Filters({ which, set }: FilterProps) {
         onChange={({ currentTarget }) => set({ only: currentTarget.value as Which['only'] })}
       />
     </div>
-  )
-}
-
-type ListedProps = {
-  readonly asked: ReturnType<typeof useAsk<'catalogue.search'>>
-  readonly chosen: string | undefined
-  readonly more: () => void
-}
-
-function Listed({ asked, chosen, more }: ListedProps) {
-  if (asked.isPending) return <Waiting what="Looking through the catalogue" />
-  if (asked.error !== null) {
-    return <ProblemList title="The catalogue can't be shown" problems={sentencesOf(asked.error)} />
-  }
-  const { items, found } = asked.data
-  if (found === 0) {
-    return (
-      <Nothing title="Nothing in the catalogue has these words">
-        <p>Use fewer words, or add the item.</p>
-        <Button component={Link} href="/catalogue/new">
-          Add an item
-        </Button>
-      </Nothing>
-    )
-  }
-  return (
-    <div>
-      <p role="status" className={styles.soft}>
-        {found === 1 ? '1 item' : `${new Intl.NumberFormat('en-GB').format(found)} items`}
-      </p>
-      <ul className={styles.list} aria-label="Items">
-        {items.map((one) => (
-          <OneItem key={one.item.itemId} one={one} chosen={one.item.itemId === chosen} />
-        ))}
-      </ul>
-      {items.length < found ? (
-        <Button variant="default" mt="md" onClick={more}>
-          Show more
-        </Button>
-      ) : null}
-    </div>
-  )
-}
-
-function OneItem({ one, chosen }: { readonly one: Found['items'][number]; readonly chosen: boolean }) {
-  const { item, fromPence, favourite } = one
-  return (
-    <li className={styles.item} data-chosen={chosen}>
-      <Link
-        href={`/catalogue/${item.itemId}`}
-        className={styles.name}
-        {...(chosen ? { 'aria-current': 'true' } : {})}
-      >
-        {item.name}
-      </Link>
-      <span className={styles.marks}>
-        {favourite === true ? <span className={styles.usual}>usual</span> : null}
-        {item.generic ? <GenericMark /> : null}
-        {item.retired === true ? <span>retired</span> : null}
-      </span>
-      <span className={styles.price}>{fromPence === null ? 'no price' : `from ${money(fromPence)}`}</span>
-    </li>
   )
 }

@@ -2,13 +2,13 @@ import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { AnswerOf } from '../../../src-main/contract/requests.ts'
-import { sentencesOf } from '../../bridge/call.ts'
+import { problemsOf, sentencesOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
 import { Card, Row, Stack } from '../../parts/card.tsx'
 import { dayInWords, money } from '../../parts/figures-in-words.ts'
+import { ItemForm } from '../../parts/item/item-form.tsx'
 import { GenericMark, ProblemList, Waiting } from '../../parts/notice.tsx'
 import styles from './catalogue.module.css'
-import { ItemForm } from './item-form.tsx'
 import { useItem } from './use-item.ts'
 
 type Whole = AnswerOf<'catalogue.item'>
@@ -52,7 +52,13 @@ export function ItemPage({ itemId, close }: { readonly itemId: string; readonly 
         </Row>
         {problems.length === 0 ? null : <ProblemList title="That did not work" problems={problems} />}
         {editing ? (
-          <ItemForm start={item} save={save} onSaved={() => setEditing(false)} button="Save the figures" />
+          <ItemForm
+            start={item}
+            problems={problemsOf(save.error)}
+            busy={save.isPending}
+            onSave={(changed) => save.mutate({ item: changed }, { onSuccess: () => setEditing(false) })}
+            button="Save the figures"
+          />
         ) : null}
         <CopyIt item={item} />
         <Prices whole={whole} />

@@ -2,10 +2,11 @@ import { Button, NativeSelect } from '@mantine/core'
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import type { Item } from '../../../src-main/domain/item.ts'
+import { problemsOf } from '../../bridge/call.ts'
 import { Card, Stack } from '../../parts/card.tsx'
-import { ItemForm } from './item-form.tsx'
-import { kindChoices } from './item-fields.ts'
-import type { Kind } from './item-fields.ts'
+import { kindChoices } from '../../parts/item/item-fields.ts'
+import type { Kind } from '../../parts/item/item-fields.ts'
+import { ItemForm } from '../../parts/item/item-form.tsx'
 import { useItem } from './use-item.ts'
 
 /** A fitting or fixing of the firm's own. An emitter is begun from the one that is most like it, brackets and all. */
@@ -41,9 +42,12 @@ export function NewItem({ close }: { readonly close: () => void }) {
           <ItemForm
             key={kind}
             start={start}
-            save={save}
+            problems={problemsOf(save.error)}
+            busy={save.isPending}
             button="Add it to the catalogue"
-            onSaved={(item) => navigate(`/catalogue/${item.itemId}`)}
+            onSave={(item) =>
+              save.mutate({ item }, { onSuccess: (kept) => navigate(`/catalogue/${kept.item.itemId}`) })
+            }
           />
         )}
       </Stack>

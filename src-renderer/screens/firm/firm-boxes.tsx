@@ -1,4 +1,5 @@
 import { NativeSelect, Textarea, TextInput } from '@mantine/core'
+import { priceDetail } from '../../../src-main/domain/firm.ts'
 import type { problemsOf } from '../../bridge/call.ts'
 import { FieldGrid, Wide } from '../../parts/card.tsx'
 import styles from './firm.module.css'
@@ -51,6 +52,16 @@ export function UnitBoxes({ text, set }: Pick<Boxes, 'text' | 'set'>) {
         onChange={({ currentTarget }) =>
           set({ heatFirst: currentTarget.value === 'BtuPerHour' ? 'BtuPerHour' : 'W' })
         }
+      />
+      <NativeSelect
+        label={words.units.detail}
+        value={text.priceDetail}
+        data={[
+          { value: 'lines', label: words.units.byLine },
+          { value: 'rooms', label: words.units.byRoom },
+          { value: 'total', label: words.units.totalOnly },
+        ]}
+        onChange={({ currentTarget }) => set({ priceDetail: priceDetail.parse(currentTarget.value) })}
       />
       <Wide>
         <p className={styles.under}>{words.units.sizes}</p>

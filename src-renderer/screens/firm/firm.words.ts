@@ -38,6 +38,10 @@ export const words = {
     unsaved: 'It counts once the firm is saved.',
   },
   units: {
+    detail: 'Prices on the quote',
+    byLine: 'Line by line',
+    byRoom: 'A sum for each room',
+    totalOnly: 'The total only',
     title: 'Money and units',
     currency: 'Prices are in',
     pounds: 'Pounds sterling (£)',
@@ -48,7 +52,7 @@ export const words = {
   },
   figures: {
     title: 'Your own figures',
-    says: 'Each has a usual value with its source. Where you know better, put in your own: every new price and every fit check goes by it. Quotes that were kept stay as they were.',
+    says: 'Each has a usual value with its source. Where you know better, put in your own: every new price and every fit check goes by it. Quotes that were issued stay as they were.',
     find: 'Find a figure',
     none: 'No figure has these words.',
     looking: 'Looking for the figures',

@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query'
-import type { Firm } from '../../../src-main/domain/firm.ts'
+import type { Firm, PriceDetail } from '../../../src-main/domain/firm.ts'
 import { call } from '../../bridge/call.ts'
 import { askKey, useAsk } from '../../bridge/use-ask.ts'
 
@@ -15,10 +15,11 @@ export type FirmText = {
   readonly logo: Firm['logo']
   readonly currency: 'GBP'
   readonly heatFirst: 'W' | 'BtuPerHour'
+  readonly priceDetail: PriceDetail
 }
 
 /** The boxes that hold text. */
-export type FirmField = Exclude<keyof FirmText, 'logo' | 'currency' | 'heatFirst'>
+export type FirmField = Exclude<keyof FirmText, 'logo' | 'currency' | 'heatFirst' | 'priceDetail'>
 
 /** Where each of our boxes lies in the request. */
 export const fieldPaths: Readonly<Record<FirmField, string>> = {
@@ -58,6 +59,7 @@ export function textOf(firm: Firm | null): FirmText {
     logo: firm?.logo,
     currency: 'GBP',
     heatFirst: firm?.heatFirst ?? 'W',
+    priceDetail: firm?.priceDetail ?? 'lines',
   }
 }
 
@@ -78,5 +80,6 @@ export function firmOf(text: FirmText): Firm {
     ...some('terms'),
     currency: text.currency,
     heatFirst: text.heatFirst,
+    priceDetail: text.priceDetail,
   }
 }

@@ -54,15 +54,22 @@ export function useJobs() {
       call('job.import', importInput(await file.text(), replace)),
     onSuccess: ({ jobId }) => {
       queries.removeQueries({ queryKey: ['job.read', { jobId }] })
+      queries.removeQueries({ queryKey: ['photo.read'] })
       return opened(jobId)
     },
   })
   return { asked, start, sample, remove, mark, copy, bringIn }
 }
 
-/** A job file as `job.import` takes it; what is in it is for the desk to judge. */
+/**
+ * A job file as `job.import` takes it; what is in it is for the desk to judge. A file that was written with `job.export` holds the job
+ * under a name of its own, with its photos beside it.
+ */
 function importInput(text: string, replace: boolean): InputOf<'job.import'> {
-  return { job: parsed(text) as Job, ...(replace ? { replace } : {}) }
+  const file = parsed(text)
+  const again = replace ? { replace } : {}
+  if (typeof file !== 'object' || file === null || !('job' in file)) return { job: file as Job, ...again }
+  return { ...(file as Pick<InputOf<'job.import'>, 'job' | 'photos'>), ...again }
 }
 
 function parsed(text: string): unknown {

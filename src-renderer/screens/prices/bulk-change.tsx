@@ -6,9 +6,9 @@ import { call, sentencesOf } from '../../bridge/call.ts'
 import { typedNumber, typedPence } from '../../draft/typed-number.ts'
 import { Card, FieldGrid, Row } from '../../parts/card.tsx'
 import { ProblemList } from '../../parts/notice.tsx'
-import { Changes } from './compared.tsx'
+import { Changes } from './bring-in/compared.tsx'
 import styles from './prices.module.css'
-import { askPricesAgain } from './use-bring-in.ts'
+import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 type Bulk = InputOf<'price.bulkApply'>
 type Typed = {
@@ -45,7 +45,7 @@ export function BulkChange({
     <div className={styles.section}>
       <Card
         title="Change these prices together"
-        says="Every row found above, by the same step. It can be undone."
+        says="Every row that is found, by the same step. It can be undone."
       >
         <BulkFields typed={typed} set={set} />
         <Row>

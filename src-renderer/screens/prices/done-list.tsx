@@ -6,7 +6,7 @@ import { useAsk, useCommand } from '../../bridge/use-ask.ts'
 import { dayAndTime } from '../../parts/figures-in-words.ts'
 import { Nothing, ProblemList, Waiting } from '../../parts/notice.tsx'
 import styles from './prices.module.css'
-import { askPricesAgain } from './use-bring-in.ts'
+import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 /** What was done to the prices, the newest first, each to be undone. */
 export function DoneList() {

@@ -1,15 +1,19 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core'
 import { useDebouncedValue } from '@mantine/hooks'
 import { useState } from 'react'
+import type { ReactNode } from 'react'
 import { Link } from 'wouter'
-import { sentencesOf } from '../../bridge/call.ts'
+import { call, sentencesOf } from '../../bridge/call.ts'
+import type { InputOf } from '../../../src-main/contract/requests.ts'
 import { Nothing, ProblemList, Waiting } from '../../parts/notice.tsx'
+import { SaveExport } from '../../parts/save-export.tsx'
+import type { ExportChoice } from '../../parts/save-export.tsx'
 import { BulkChange } from './bulk-change.tsx'
-import { PriceGrid } from './price-grid.tsx'
+import { PriceGrid } from './grid/price-grid.tsx'
 import styles from './prices.module.css'
 import { RowCard } from './row-card.tsx'
-import { usePriceRows } from './use-price-rows.ts'
-import type { PriceFilter } from './use-price-rows.ts'
+import { usePriceRows } from './grid/use-price-rows.ts'
+import type { PriceFilter } from './grid/use-price-rows.ts'
 import { useSupplierNames } from './use-supplier-names.ts'
 
 type Which = {
@@ -23,30 +27,35 @@ export function FindPrices() {
   const [which, setWhich] = useState<Which>({ text: '', supplierId: '', only: 'all' })
   const [settled] = useDebouncedValue(which, 120)
   const [chosen, setChosen] = useState<number | null>(null)
-  const [changing, setChanging] = useState(false)
+  const [opened, setOpened] = useState<'changing' | 'saving' | null>(null)
+  const toggle = (what: 'changing' | 'saving') => setOpened(opened === what ? null : what)
   const filter = filterOf(settled)
   const rows = usePriceRows(filter)
   return (
     <>
       <Filters which={which} set={setWhich} />
       <div className={styles.foundLine}>
-        <p role="status">{foundInWords(rows)}</p>
+        <p role="status" className={styles.foundSays}>
+          {foundInWords(rows)}
+        </p>
         {filter.text === '' && filter.supplierId === undefined ? (
           <p className={styles.soft}>Choose a supplier, or words, to change prices together.</p>
         ) : (
-          <Button variant="default" onClick={() => setChanging(!changing)} aria-expanded={changing}>
+          <Button variant="default" onClick={() => toggle('changing')} aria-expanded={opened === 'changing'}>
             Change these prices together
           </Button>
         )}
+        <Button variant="default" onClick={() => toggle('saving')} aria-expanded={opened === 'saving'}>
+          Save as a file
+        </Button>
       </div>
-      {changing ? (
-        <BulkChange
-          which={{
-            ...(filter.supplierId === undefined ? {} : { supplierId: filter.supplierId }),
-            text: filter.text,
-          }}
-          onDone={() => setChanging(false)}
-        />
+      {opened === 'changing' ? (
+        <BulkChange which={whichOf(filter)} onDone={() => setOpened(null)} key={JSON.stringify(filter)} />
+      ) : null}
+      {opened === 'saving' ? (
+        <Section>
+          <SavePrices filter={filter} />
+        </Section>
       ) : null}
       <div className={styles.listAndRow} data-open={chosen !== null}>
         <Rows rows={rows} chosen={chosen} choose={setChosen} key={JSON.stringify(filter)} />
@@ -65,6 +74,32 @@ function filterOf({ text, supplierId, only }: Which): PriceFilter {
     ...(only === 'stale' ? { stale: true } : {}),
     sort: text.trim() === '' ? 'name' : 'nearest',
   }
+}
+
+/** The rows that are found, as a change or an export takes them. */
+function whichOf({ sort: _sort, ...which }: PriceFilter): InputOf<'price.export'>['which'] {
+  return which
+}
+
+function Section({ children }: { readonly children: ReactNode }) {
+  return <div className={styles.section}>{children}</div>
+}
+
+/** What is found, one supplier's list, or every list, as a file. Rows that are no longer listed are left out. */
+function SavePrices({ filter }: { readonly filter: PriceFilter }) {
+  const names = useSupplierNames()
+  const choice = (value: string, label: string, which: InputOf<'price.export'>['which']): ExportChoice => ({
+    value,
+    label,
+    write: (form) => call('price.export', { form, which }),
+  })
+  const found = whichOf(filter)
+  const choices = [
+    choice('found', 'What is found now', found),
+    ...names.map(({ value, label }) => choice(`of-${value}`, `All of ${label}`, { supplierId: value })),
+    choice('all', 'Every supplier’s list', {}),
+  ]
+  return <SaveExport title="Save prices as a file" choices={choices} of={['row', 'rows']} />
 }
 
 type Rows = ReturnType<typeof usePriceRows>

@@ -9,7 +9,7 @@ import { dayInWords, plain } from '../../parts/figures-in-words.ts'
 import { ProblemList } from '../../parts/notice.tsx'
 import styles from './prices.module.css'
 import type { SupplierRow } from './suppliers.tsx'
-import { askPricesAgain } from './use-bring-in.ts'
+import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 /** What a supplier takes off each group of goods. */
 export function GroupDiscounts({ row }: { readonly row: SupplierRow }) {

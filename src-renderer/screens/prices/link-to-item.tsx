@@ -1,9 +1,10 @@
 import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import { useAsk } from '../../bridge/use-ask.ts'
-import { Row } from '../../parts/card.tsx'
+import { Row, Stack } from '../../parts/card.tsx'
+import { MakeItem } from './make-item.tsx'
 import styles from './prices.module.css'
-import type { PriceRow } from './use-price-rows.ts'
+import type { PriceRow } from './grid/use-price-rows.ts'
 
 type Link = {
   readonly row: PriceRow
@@ -14,9 +15,10 @@ type Link = {
 /** Which item of the catalogue a supplier's row is: shown, changed or taken off. */
 export function LinkToItem({ row, relink, busy }: Link) {
   const [choosing, setChoosing] = useState(false)
+  const [making, setMaking] = useState(false)
   if (row.itemId !== undefined && !choosing) {
     return (
-      <div>
+      <Stack>
         <p>
           In the catalogue it is <strong>{row.itemName ?? row.itemId}</strong>.
         </p>
@@ -28,18 +30,34 @@ export function LinkToItem({ row, relink, busy }: Link) {
             It is none of them
           </Button>
         </Row>
-      </div>
+      </Stack>
     )
   }
+  if (row.itemId === undefined && making) return <MakeItem row={row} close={() => setMaking(false)} />
   return (
-    <ChooseItem
-      start={row.name}
-      busy={busy}
-      choose={(itemId) => {
-        setChoosing(false)
-        relink(itemId)
-      }}
-    />
+    <>
+      <ChooseItem
+        start={row.name}
+        busy={busy}
+        choose={(itemId) => {
+          setChoosing(false)
+          relink(itemId)
+        }}
+      />
+      {row.itemId === undefined ? (
+        <Row>
+          <Button variant="default" onClick={() => setMaking(true)}>
+            None of these: make it a new item
+          </Button>
+        </Row>
+      ) : (
+        <Row>
+          <Button variant="default" onClick={() => setChoosing(false)}>
+            Leave it as it is
+          </Button>
+        </Row>
+      )}
+    </>
   )
 }
 

@@ -1,6 +1,6 @@
 import { useDocumentTitle } from '@mantine/hooks'
 import { Link, useParams } from 'wouter'
-import { BringIn } from './bring-in.tsx'
+import { BringIn } from './bring-in/bring-in.tsx'
 import { DoneList } from './done-list.tsx'
 import { FindPrices } from './find-prices.tsx'
 import styles from './prices.module.css'

@@ -9,7 +9,7 @@ import { ProblemList, Waiting } from '../../parts/notice.tsx'
 import { LinkToItem } from './link-to-item.tsx'
 import { PriceChart } from './price-chart.tsx'
 import styles from './prices.module.css'
-import { askPricesAgain } from './use-bring-in.ts'
+import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 /** One row of a supplier's list: what it is, what it cost and costs, and which item of the catalogue it is. */
 export function RowCard({ rowNo, close }: { readonly rowNo: number; readonly close: () => void }) {

@@ -3,8 +3,8 @@ import { itemKind, specShapes } from '../../../src-main/domain/item.ts'
 import { counted } from '../../../src-renderer/parts/counted.ts'
 import { fieldsOf, kindChoices } from '../../../src-renderer/parts/item/item-fields.ts'
 import { kindWords } from '../../../src-renderer/parts/words.ts'
-import { quantitySeen } from '../../../src-renderer/screens/prices/break-box.tsx'
-import { typedPrice } from '../../../src-renderer/screens/prices/use-price-edit.ts'
+import { quantitySeen } from '../../../src-renderer/screens/prices/bring-in/break-box.tsx'
+import { typedPrice } from '../../../src-renderer/screens/prices/grid/use-price-edit.ts'
 
 describe('a price typed in its row', () => {
   it.each([

@@ -110,7 +110,9 @@ describe("the firm's form", () => {
       logo,
       currency: 'GBP',
       heatFirst: 'W',
+      priceDetail: 'lines',
     })
+    expect(firmOf(textOf({ ...old, priceDetail: 'rooms' })).priceDetail).toBe('rooms')
     expect(firmOf({ ...text, logo: undefined })).not.toHaveProperty('logo')
   })
 })

@@ -1,4 +1,5 @@
 import type { ColumnMeaning } from '../../../domain/price-list.ts'
+import { quantityInHeading } from './break-heading.ts'
 
 type Words = { readonly meaning: ColumnMeaning; readonly says: RegExp; readonly weight: number }
 
@@ -88,6 +89,10 @@ export type Likely = { readonly meaning: ColumnMeaning; readonly weight: number 
 export function meaningsOf(heading: string): readonly Likely[] {
   const plain = plainWords(heading)
   if (plain === '' || plain.length > 60) return []
+  const quantity = quantityInHeading(heading)
+  // A price for one is the price itself, though a column that is called the price is that more surely.
+  if (quantity !== null)
+    return [quantity === 1 ? { meaning: 'price', weight: 7 } : { meaning: 'breakPrice', weight: 9.5 }]
   const found = new Map<ColumnMeaning, number>()
   for (const { meaning, says, weight } of words)
     if (says.test(plain) && !(not[meaning]?.test(plain) ?? false))

@@ -1,7 +1,9 @@
 import type { ColumnMeaning, FileReading } from '../../../domain/price-list.ts'
 import { isGtin } from '../values/gtin.ts'
+import { mostBreaks } from '../values/price-breaks.ts'
 import { readDay } from '../values/written-day.ts'
 import { readPrice } from '../values/written-price.ts'
+import { quantityInHeading } from './break-heading.ts'
 import { meaningsOf } from './column-words.ts'
 
 type Column = FileReading['columns'][number]
@@ -25,8 +27,21 @@ export function proposeColumns(headings: readonly string[], sampleRows: Rows): r
     if (isFree && !taken.has(at)) taken.set(at, meaning)
   }
   for (const { at, meaning } of byContents(columns, taken)) taken.set(at, meaning)
-  const proposed = [...taken].map(([at, meaning]) => ({ at, meaning }))
-  return pairedOnly(proposed.toSorted((a, b) => a.at - b.at)).slice(0, 60)
+  const proposed = [...taken].map(([at, meaning]) => ({ at, meaning, ...statedAt(meaning, headings[at]) }))
+  return pairedOnly(eachOnce(proposed.toSorted((a, b) => a.at - b.at))).slice(0, 60)
+}
+
+/** Of two columns headed with the same quantity the first; no more breaks than a row may have. */
+function eachOnce(columns: readonly Column[]): readonly Column[] {
+  const quantities = columns.flatMap(({ fromPacks }) => (fromPacks === undefined ? [] : [fromPacks]))
+  const wanted = new Set([...new Set(quantities)].slice(0, mostBreaks))
+  return columns.filter(({ fromPacks }) => fromPacks === undefined || wanted.delete(fromPacks))
+}
+
+/** How many packs a price break is from, when its heading says so. */
+function statedAt(meaning: ColumnMeaning, heading = ''): Pick<Column, 'fromPacks'> {
+  const quantity = meaning === 'breakPrice' ? quantityInHeading(heading) : null
+  return quantity === null ? {} : { fromPacks: quantity }
 }
 
 const cellsAt = (rows: Rows, at: number) =>
@@ -34,8 +49,14 @@ const cellsAt = (rows: Rows, at: number) =>
 
 function candidatesAt(at: number, heading: string, cells: readonly string[]): readonly Candidate[] {
   return meaningsOf(heading)
-    .filter(({ meaning }) => couldHold(meaning, cells))
+    .filter(({ meaning }) => couldHold(meaning, cells) && !areCounts(heading, cells))
     .map(({ meaning, weight }) => ({ at, meaning, weight }))
+}
+
+/** Whole numbers below 'Qty 50' may be what is in stock: only amounts with pence or a pound sign are surely prices. */
+function areCounts(heading: string, cells: readonly string[]): boolean {
+  const isVague = /^\s*(?:qty|quantity)\b[^+]*$/i.test(heading) && quantityInHeading(heading) !== null
+  return isVague && cells.length > 0 && !cells.some((cell) => /[£€$]|\d[.,]\d/.test(cell))
 }
 
 /** A column with the right word over it may still hold something else: a price code is no price. */
@@ -91,13 +112,15 @@ function codeScore(cells: readonly string[], at: number): number {
   return short > 0.8 && distinct > 0.8 && amounts < 0.5 && cells.length > 1 ? 1 / (1 + at) : 0
 }
 
-/** A break's price is of no use without its quantity, nor the other way round. */
+/** A break's price is of no use without its quantity, nor the other way round; a heading may state the quantity. */
 function pairedOnly(columns: readonly Column[]): readonly Column[] {
-  const count = (meaning: ColumnMeaning) => columns.filter((column) => column.meaning === meaning).length
-  const pairs = Math.min(20, count('breakFromPacks'), count('breakPrice'))
+  const count = (wanted: ColumnMeaning) =>
+    columns.filter(({ meaning, fromPacks }) => meaning === wanted && fromPacks === undefined).length
+  const stated = columns.filter(({ fromPacks }) => fromPacks !== undefined).length
+  const pairs = Math.min(mostBreaks - stated, count('breakFromPacks'), count('breakPrice'))
   const seen = { breakFromPacks: 0, breakPrice: 0 }
-  return columns.filter(({ meaning }) => {
-    if (meaning !== 'breakFromPacks' && meaning !== 'breakPrice') return true
+  return columns.filter(({ meaning, fromPacks }) => {
+    if (fromPacks !== undefined || (meaning !== 'breakFromPacks' && meaning !== 'breakPrice')) return true
     seen[meaning] += 1
     return seen[meaning] <= pairs
   })

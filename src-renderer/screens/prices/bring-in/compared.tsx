@@ -1,9 +1,10 @@
 import { Button, Checkbox } from '@mantine/core'
 import { useState } from 'react'
 import type { ReactNode } from 'react'
-import { Card, Stack } from '../../parts/card.tsx'
-import { money, plain } from '../../parts/figures-in-words.ts'
-import styles from './prices.module.css'
+import { Card, Stack } from '../../../parts/card.tsx'
+import { money, plain } from '../../../parts/figures-in-words.ts'
+import { Breaks } from '../breaks.tsx'
+import styles from '../prices.module.css'
 import type { Comparison } from './use-bring-in.ts'
 
 type Change = Comparison['changed'][number]
@@ -35,6 +36,7 @@ export function Compared({ comparison, busy, take }: Shown) {
       <Stack>
         <Counts counts={counts} />
         <OpenWork openWork={comparison.openWork} />
+        <Cautions cautions={comparison.cautions ?? []} />
         <Part
           title="Changed, the biggest rises first"
           many={counts.changed}
@@ -71,6 +73,25 @@ export function Compared({ comparison, busy, take }: Shown) {
         <Suggested suggested={suggested} refused={refused} refuse={setRefused} />
       </Stack>
     </Card>
+  )
+}
+
+/** What is taken in spite of a flaw: to be looked at before it is. */
+function Cautions({ cautions }: { readonly cautions: NonNullable<Comparison['cautions']> }) {
+  const rows = (rowNos: readonly number[], many: number) => {
+    const named = rowNos.join(', ')
+    return `${many === 1 ? 'Row' : 'Rows'} ${named}${many > rowNos.length ? ` and ${many - rowNos.length} more` : ''}`
+  }
+  return (
+    <Part title="Taken, but look at these" many={cautions.length} shown={cautions.length}>
+      <ul className={styles.plainList}>
+        {cautions.map(({ says, rows: many, rowNos }) => (
+          <li key={says}>
+            <strong>{rows(rowNos, many)}.</strong> {says}
+          </li>
+        ))}
+      </ul>
+    </Part>
   )
 }
 
@@ -191,8 +212,14 @@ export function Changes({ rows, name }: { readonly rows: readonly Change[]; read
             <tr key={row.code}>
               <td>{row.code}</td>
               <td>{row.name}</td>
-              <td className={styles.number}>{amount(row.wasPence, row.wasHolds)}</td>
-              <td className={styles.number}>{amount(row.willPence, row.willHolds)}</td>
+              <td className={styles.number}>
+                {amount(row.wasPence, row.wasHolds)}
+                <Breaks breaks={row.wasBreaks} />
+              </td>
+              <td className={styles.number}>
+                {amount(row.willPence, row.willHolds)}
+                <Breaks breaks={row.willBreaks} />
+              </td>
               <td className={styles.number}>{rise(row)}</td>
             </tr>
           ))}
@@ -207,7 +234,8 @@ function amount(pence: number | null, holds: number | undefined): string {
   return holds === undefined || holds === 1 ? money(pence) : `${money(pence)} for ${plain(holds)}`
 }
 
-function rise({ risesBasisPoints }: Change): string {
+function rise({ risesBasisPoints, wasBreaks, willBreaks }: Change): string {
+  if (risesBasisPoints === 0 && (wasBreaks ?? willBreaks) !== undefined) return 'breaks only'
   if (risesBasisPoints === undefined) return ''
   const percent = plain(Math.abs(risesBasisPoints) / 100)
   return risesBasisPoints < 0 ? `−${percent} %` : `+${percent} %`

@@ -1,21 +1,24 @@
 import { Checkbox, NativeSelect, NumberInput } from '@mantine/core'
-import type { ColumnMeaning, FileReading } from '../../../src-main/domain/price-list.ts'
-import { Card, FieldGrid } from '../../parts/card.tsx'
-import { money } from '../../parts/figures-in-words.ts'
-import styles from './prices.module.css'
+import type { ColumnMeaning, FileReading } from '../../../../src-main/domain/price-list.ts'
+import { Card, FieldGrid } from '../../../parts/card.tsx'
+import { Notice } from '../../../parts/notice.tsx'
+import { BreakBox, quantitySeen } from './break-box.tsx'
+import { money } from '../../../parts/figures-in-words.ts'
+import { Breaks } from '../breaks.tsx'
+import styles from '../prices.module.css'
 import type { Look } from './use-bring-in.ts'
 
 const meanings: Readonly<Record<ColumnMeaning, string>> = {
-  code: 'Supplier’s code',
+  code: 'Code',
   name: 'Name',
   gtin: 'Bar code (GTIN)',
   packHolds: 'Pack holds',
   price: 'Price',
-  pricePer: 'Price is for how many',
+  pricePer: 'Price is for',
   unit: 'Unit',
   group: 'Discount group',
-  breakFromPacks: 'Cheaper from (packs)',
-  breakPrice: 'Price from there on',
+  breakFromPacks: 'Break quantity',
+  breakPrice: 'Break price',
   validFrom: 'Holds from',
   validTo: 'Holds until',
 }
@@ -47,6 +50,17 @@ export function HowRead({ look, reading, change }: How) {
       </FieldGrid>
       {reading.form === 'ublCatalogue' ? null : <Raw look={look} reading={reading} change={change} />}
       <Understood look={look} />
+      {(look.notes ?? []).length === 0 ? null : (
+        <div className={styles.above}>
+          <Notice tone="warn" title="Look at this first">
+            <ul>
+              {(look.notes ?? []).slice(0, 8).map((says) => (
+                <li key={says}>{says}</li>
+              ))}
+            </ul>
+          </Notice>
+        </div>
+      )}
     </Card>
   )
 }
@@ -132,19 +146,19 @@ function RowWays({ reading, change }: Ways) {
   )
 }
 
+type Column = FileReading['columns'][number]
+
+/** The same reading with what one column holds put otherwise; null leaves the column out. */
+function withColumn(reading: FileReading, at: number, column: Omit<Column, 'at'> | null): FileReading {
+  const others = reading.columns.filter((one) => one.at !== at)
+  const columns = column === null ? others : [...others, { at, ...column }]
+  return { ...reading, columns: columns.toSorted((a, b) => a.at - b.at) }
+}
+
 function Raw({ look, reading, change }: How) {
   const wide = Math.max(1, ...look.raw.map((row) => row.length))
   const columns = Array.from({ length: Math.min(wide, 40) }, (_, at) => at)
-  const meaningAt = (at: number) => reading.columns.find((column) => column.at === at)?.meaning
-  const mean = (at: number, meaning: ColumnMeaning | undefined) =>
-    change({
-      ...reading,
-      columns: [
-        ...reading.columns.filter((column) => column.at !== at),
-        ...(meaning === undefined ? [] : [{ at, meaning }]),
-      ].toSorted((a, b) => a.at - b.at),
-    })
-  const first = look.raw.slice(0, 12)
+  const isUsed = (at: number) => reading.columns.some((column) => column.at === at)
   return (
     <div className={styles.wideTable} tabIndex={0} role="region" aria-label="The file’s first rows">
       <table className={styles.raw}>
@@ -152,24 +166,18 @@ function Raw({ look, reading, change }: How) {
           <tr>
             <th scope="col">Row</th>
             {columns.map((at) => (
-              <th key={at} scope="col">
-                <NativeSelect
-                  aria-label={`Column ${at + 1} (${look.headings[at] ?? 'no heading'}) holds`}
-                  value={meaningAt(at) ?? ''}
-                  data={[
-                    { value: '', label: 'Leave out' },
-                    ...Object.entries(meanings).map(([value, label]) => ({ value, label })),
-                  ]}
-                  onChange={({ currentTarget }) =>
-                    mean(at, currentTarget.value === '' ? undefined : (currentTarget.value as ColumnMeaning))
-                  }
-                />
-              </th>
+              <ColumnHead
+                key={at}
+                at={at}
+                heading={look.headings[at] ?? ''}
+                column={reading.columns.find((column) => column.at === at)}
+                change={(column) => change(withColumn(reading, at, column))}
+              />
             ))}
           </tr>
         </thead>
         <tbody>
-          {first.map((row, index) => (
+          {look.raw.slice(0, 12).map((row, index) => (
             <tr
               key={index}
               data-heading={index + 1 === reading.headerRow}
@@ -177,7 +185,7 @@ function Raw({ look, reading, change }: How) {
             >
               <th scope="row">{index + 1}</th>
               {columns.map((at) => (
-                <td key={at} data-used={meaningAt(at) !== undefined}>
+                <td key={at} data-used={isUsed(at)}>
                   {row[at] ?? ''}
                 </td>
               ))}
@@ -187,6 +195,48 @@ function Raw({ look, reading, change }: How) {
       </table>
     </div>
   )
+}
+
+type Head = {
+  readonly at: number
+  readonly heading: string
+  readonly column: Column | undefined
+  readonly change: (column: Omit<Column, 'at'> | null) => void
+}
+
+/** What a column holds: shown, and chosen otherwise. */
+function ColumnHead({ at, heading, column, change }: Head) {
+  const choose = (value: string) => {
+    if (value === '') return change(null)
+    const meaning = value as ColumnMeaning
+    const fromPacks = meaning === 'breakPrice' ? quantitySeen(heading) : undefined
+    change(withQuantity(meaning, fromPacks))
+  }
+  return (
+    <th scope="col">
+      <NativeSelect
+        aria-label={`Column ${at + 1} (${heading === '' ? 'no heading' : heading}) holds`}
+        value={column?.meaning ?? ''}
+        data={[
+          { value: '', label: 'Leave out' },
+          ...Object.entries(meanings).map(([value, label]) => ({ value, label })),
+        ]}
+        onChange={({ currentTarget }) => choose(currentTarget.value)}
+      />
+      {column?.meaning === 'breakPrice' ? (
+        <BreakBox
+          key={column.fromPacks ?? 0}
+          column={at + 1}
+          fromPacks={column.fromPacks}
+          change={(fromPacks) => change(withQuantity('breakPrice', fromPacks))}
+        />
+      ) : null}
+    </th>
+  )
+}
+
+function withQuantity(meaning: ColumnMeaning, fromPacks: number | undefined): Omit<Column, 'at'> {
+  return fromPacks === undefined ? { meaning } : { meaning, fromPacks }
 }
 
 function Understood({ look }: { readonly look: Look }) {
@@ -216,7 +266,10 @@ function Understood({ look }: { readonly look: Look }) {
                   <td>{row.code}</td>
                   <td>{row.name}</td>
                   <td className={styles.number}>{row.packHolds}</td>
-                  <td className={styles.number}>{money(row.packPence)}</td>
+                  <td className={styles.number}>
+                    {money(row.packPence)}
+                    <Breaks breaks={row.breaks} />
+                  </td>
                 </tr>
               ))}
             </tbody>

@@ -2,15 +2,15 @@ import { Button, Checkbox, FileButton, NativeSelect, Progress, TextInput } from 
 import { useState } from 'react'
 import type { DragEvent } from 'react'
 import { Link } from 'wouter'
-import { call, sentencesOf } from '../../bridge/call.ts'
-import { Card, FieldGrid, Row, Stack } from '../../parts/card.tsx'
-import { Notice, ProblemList } from '../../parts/notice.tsx'
+import { call, sentencesOf } from '../../../bridge/call.ts'
+import { Card, FieldGrid, Row, Stack } from '../../../parts/card.tsx'
+import { Notice, ProblemList } from '../../../parts/notice.tsx'
 import { Compared } from './compared.tsx'
 import { HowRead } from './how-read.tsx'
-import styles from './prices.module.css'
+import styles from '../prices.module.css'
 import { useBringIn, useProgress } from './use-bring-in.ts'
 import type { BringInSteps } from './use-bring-in.ts'
-import { useSupplierNames } from './use-supplier-names.ts'
+import { useSupplierNames } from '../use-supplier-names.ts'
 
 /** A supplier's file, from the drop on the window to the prices in the list. Nothing changes before the last press. */
 export function BringIn() {

@@ -1,35 +1,9 @@
 import { z } from 'zod'
 import { emitter, itemKind, specShapes } from '../../../src-main/domain/item.ts'
 import type { Item } from '../../../src-main/domain/item.ts'
+import { kindWords } from '../words.ts'
 
 export type Kind = Item['kind']
-
-/** What each kind is called, one and many. */
-export const kindWords: Readonly<Record<Kind, string>> = {
-  emitter: 'Radiators and towel rails',
-  valve: 'Valves',
-  tail: 'Extension tails',
-  vent: 'Air vents',
-  blank: 'Blank plugs',
-  seal: 'Thread seal',
-  plug: 'Wall plugs',
-  screw: 'Screws',
-  anchor: 'Board anchors',
-  board: 'Backing board',
-  filler: 'Filler',
-  sealant: 'Sealant',
-  paint: 'Paint',
-  pipe: 'Pipe',
-  pipeFitting: 'Pipe fittings',
-  clip: 'Pipe clips',
-  collar: 'Pipe collars',
-  insulation: 'Pipe insulation',
-  inhibitor: 'Inhibitor',
-  cleaner: 'Cleaner',
-  testKit: 'Test kits',
-  element: 'Electric elements',
-  sundry: 'Sundries',
-}
 
 export const kindChoices: readonly { readonly value: Kind; readonly label: string }[] = [
   { value: 'emitter', label: kindWords.emitter },
@@ -41,6 +15,8 @@ export type ItemField = {
   readonly path: readonly string[]
   readonly label: string
   readonly options: readonly string[] | null
+  /** True when its options are figures. */
+  readonly counts: boolean
   readonly optional: boolean
 }
 
@@ -115,8 +91,16 @@ function fieldOf(path: readonly string[], schema: z.ZodType): ItemField {
   const name = path.at(-1) ?? ''
   const optional = schema instanceof z.ZodOptional
   const inner = schema instanceof z.ZodOptional ? schema.unwrap() : schema
-  const options = inner instanceof z.ZodEnum ? inner.options.map(String) : null
-  return { path, label: labels[name] ?? name, options, optional }
+  const figures = figuresAmong(inner)
+  const options = inner instanceof z.ZodEnum ? inner.options.map(String) : figures
+  return { path, label: labels[name] ?? name, options, counts: figures !== null, optional }
+}
+
+/** The figures that may stand in a field that takes only some, such as the sizes that pipe comes in. */
+function figuresAmong(schema: unknown): readonly string[] | null {
+  if (!(schema instanceof z.ZodUnion)) return null
+  const values = schema.options.map((one) => (one instanceof z.ZodLiteral ? one.value : null))
+  return values.every((value) => typeof value === 'number') ? values.map(String) : null
 }
 
 const optionWords: Readonly<Record<string, string>> = {

@@ -1,10 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import type { QueryClient } from '@tanstack/react-query'
 import { useState } from 'react'
-import type { AnswerOf, InputOf } from '../../../src-main/contract/requests.ts'
-import type { FileReading } from '../../../src-main/domain/price-list.ts'
-import { call } from '../../bridge/call.ts'
-import { useAsk } from '../../bridge/use-ask.ts'
+import type { AnswerOf, InputOf } from '../../../../src-main/contract/requests.ts'
+import type { FileReading } from '../../../../src-main/domain/price-list.ts'
+import { call } from '../../../bridge/call.ts'
+import { useAsk } from '../../../bridge/use-ask.ts'
 
 export type Look = AnswerOf<'priceFile.look'>
 export type Comparison = AnswerOf<'priceFile.compare'>

@@ -1,33 +1,33 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core'
+import { Box, Button, NativeSelect, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import type { FormEvent } from 'react'
 import type { Item } from '../../../src-main/domain/item.ts'
-import { problemsOf, sentencesOf } from '../../bridge/call.ts'
+import type { Problem } from '../../../src-main/domain/outcome.ts'
 import { typedNumber } from '../../draft/typed-number.ts'
-import { FieldGrid, Row, Wide } from '../../parts/card.tsx'
-import { ProblemList } from '../../parts/notice.tsx'
+import { FieldGrid, Row, Wide } from '../card.tsx'
+import { ProblemList } from '../notice.tsx'
 import { fieldsOf, optionInWords } from './item-fields.ts'
 import type { ItemField } from './item-fields.ts'
-import type { useItem } from './use-item.ts'
 
 type Form = {
   /** The item as it is; a new one has an id and a kind, and wants the rest. */
   readonly start: Item
-  readonly save: ReturnType<typeof useItem>['save']
-  readonly onSaved: (item: Item) => void
+  /** What the desk found wrong with it, each by the path of its field below `item`. */
+  readonly problems: readonly Problem[]
+  readonly busy: boolean
+  readonly onSave: (item: Item) => void
   readonly button: string
 }
 
 type Typed = Readonly<Record<string, string>>
 
 /** The name, the other words and the figures of an item's kind. What is wrong is said by the desk, beside the box. */
-export function ItemForm({ start, save, onSaved, button }: Form) {
+export function ItemForm({ start, problems, busy, onSave, button }: Form) {
   const fields = fieldsOf(start.kind)
   const [typed, setTyped] = useState<Typed>(() => typedOf(start, fields))
-  const problems = problemsOf(save.error)
   const submit = (event: FormEvent) => {
     event.preventDefault()
-    save.mutate({ item: itemOf(start, fields, typed) }, { onSuccess: ({ item }) => onSaved(item) })
+    onSave(itemOf(start, fields, typed))
   }
   const box = (name: string, path: string) => ({
     value: typed[name] ?? '',
@@ -49,12 +49,16 @@ export function ItemForm({ start, save, onSaved, button }: Form) {
           />
         </Wide>
         {fields.map((field) => (
-          <Box key={field.path.join('.')} field={field} box={box(nameOf(field), nameOf(field))} />
+          <Figure key={field.path.join('.')} field={field} box={box(nameOf(field), nameOf(field))} />
         ))}
       </FieldGrid>
-      {problems.length === 0 ? null : <ProblemList title="Not saved" problems={sentencesOf(save.error)} />}
+      {problems.length === 0 ? null : (
+        <Box mt="md">
+          <ProblemList title="Not saved" problems={problems.map(({ path: _path, ...rest }) => rest)} />
+        </Box>
+      )}
       <Row>
-        <Button mt="md" type="submit" loading={save.isPending}>
+        <Button mt="md" type="submit" loading={busy}>
           {button}
         </Button>
       </Row>
@@ -68,7 +72,7 @@ type BoxProps = {
   readonly onChange: (event: { readonly currentTarget: { readonly value: string } }) => void
 }
 
-function Box({ field, box }: { readonly field: ItemField; readonly box: BoxProps }) {
+function Figure({ field, box }: { readonly field: ItemField; readonly box: BoxProps }) {
   if (field.options === null) return <TextInput label={field.label} inputMode="decimal" {...box} />
   const none = field.optional || box.value === '' ? [{ value: '', label: 'Not said' }] : []
   const options = field.options.map((value) => ({ value, label: optionInWords(value) }))
@@ -108,7 +112,7 @@ function itemOf(start: Item, fields: readonly ItemField[], typed: Typed): Item {
 }
 
 function put(item: Record<string, unknown>, field: ItemField, text: string): void {
-  const value = field.options === null ? typedNumber(text) : text === '' ? undefined : text
+  const value = valueOf(field, text)
   const [first = '', second] = field.path
   if (second === undefined) {
     item[first] = value
@@ -116,4 +120,9 @@ function put(item: Record<string, unknown>, field: ItemField, text: string): voi
   }
   const { [second]: _, ...others } = (item[first] ?? {}) as Record<string, unknown>
   item[first] = value === undefined ? others : { ...others, [second]: value }
+}
+
+function valueOf({ options, counts }: ItemField, text: string): unknown {
+  if (options === null || counts) return typedNumber(text)
+  return text === '' ? undefined : text
 }

@@ -1,0 +1,15 @@
+import { money } from '../../parts/figures-in-words.ts'
+import styles from './prices.module.css'
+
+type Shown = {
+  readonly breaks: readonly { readonly fromPacks: number; readonly packPence: number }[] | undefined
+}
+
+/** Price breaks below the price that they are breaks of. */
+export function Breaks({ breaks = [] }: Shown) {
+  return breaks.map(({ fromPacks, packPence }) => (
+    <span key={fromPacks} className={styles.break}>
+      {money(packPence)} from {fromPacks}
+    </span>
+  ))
+}

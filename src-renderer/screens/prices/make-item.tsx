@@ -1,0 +1,90 @@
+import { Button, NativeSelect, TextInput } from '@mantine/core'
+import { useQueryClient } from '@tanstack/react-query'
+import { useState } from 'react'
+import { Link } from 'wouter'
+import { unitOfKind } from '../../../src-main/domain/item.ts'
+import type { Item } from '../../../src-main/domain/item.ts'
+import { problemsOf } from '../../bridge/call.ts'
+import { useCommand } from '../../bridge/use-ask.ts'
+import { typedNumber } from '../../draft/typed-number.ts'
+import { Row, Stack } from '../../parts/card.tsx'
+import { kindChoices } from '../../parts/item/item-fields.ts'
+import type { Kind } from '../../parts/item/item-fields.ts'
+import { ItemForm } from '../../parts/item/item-form.tsx'
+import { askPricesAgain } from './bring-in/use-bring-in.ts'
+import type { PriceRow } from './grid/use-price-rows.ts'
+
+type Make = { readonly row: PriceRow; readonly close: () => void }
+
+/** A supplier's row as a new item of the catalogue, linked to it: the kind is chosen, its figures are asked. */
+export function MakeItem({ row, close }: Make) {
+  const [kind, setKind] = useState<Kind | ''>('')
+  return (
+    <section aria-labelledby="make-item-title">
+      <Stack>
+        <h3 id="make-item-title">A new item of the catalogue</h3>
+        <NativeSelect
+          label="What kind of thing is it?"
+          value={kind}
+          data={[{ value: '', label: 'Choose the kind' }, ...kindChoices]}
+          onChange={({ currentTarget }) => setKind(currentTarget.value as Kind | '')}
+        />
+        {kind === 'emitter' ? (
+          <p>
+            Its brackets and tappings have to be known.{' '}
+            <Link href="/catalogue">Find the one most like it</Link> in the catalogue, copy it as one of your
+            own, and then say here that this row is that copy.
+          </p>
+        ) : null}
+        {kind === '' || kind === 'emitter' ? null : <OfKind key={kind} row={row} kind={kind} />}
+        <Row>
+          <Button variant="default" onClick={close}>
+            Leave it unlinked
+          </Button>
+        </Row>
+      </Stack>
+    </section>
+  )
+}
+
+const unitWords = {
+  each: 'How many a pack holds',
+  m: 'Metres in a pack',
+  m2: 'Square metres in a pack',
+  ml: 'Millilitres in a pack',
+  L: 'Litres in a pack',
+  g: 'Grams in a pack',
+  kg: 'Kilograms in a pack',
+} as const
+
+function holdsLabel(kind: Exclude<Kind, 'emitter'>): string {
+  const unit: string = unitOfKind[kind]
+  return (unitWords as Readonly<Record<string, string>>)[unit] ?? `A pack holds (${unit})`
+}
+
+function OfKind({ row, kind }: { readonly row: PriceRow; readonly kind: Exclude<Kind, 'emitter'> }) {
+  const [itemId] = useState(() => `own-${Date.now()}`)
+  const [holds, setHolds] = useState(String(row.packHolds))
+  const queries = useQueryClient()
+  const make = useCommand('row.makeItem', () => askPricesAgain(queries))
+  const problems = problemsOf(make.error)
+  const start = { itemId, kind, name: row.name, generic: false, spec: {} } as unknown as Item
+  return (
+    <>
+      <TextInput
+        label={holdsLabel(kind)}
+        inputMode="decimal"
+        value={holds}
+        error={problems.find(({ path }) => path === 'itemHolds')?.message}
+        onChange={({ currentTarget }) => setHolds(currentTarget.value)}
+      />
+      <ItemForm
+        start={start}
+        problems={problems}
+        busy={make.isPending}
+        button="Add it and link this row"
+        onSave={(item) => make.mutate({ rowNo: row.rowNo, item, itemHolds: typedNumber(holds) as number })}
+      />
+    </>
+  )
+}
