@@ -16,6 +16,12 @@ import type { TakeOffLine } from '../domain/take-off.ts'
 /** All that the customer's paper may show. Nothing here says what the firm pays, whom it buys from, or what it earns. */
 export type CustomerQuoteView = {
   readonly reference: string
+  /** The number that it was issued under; absent on a draft. */
+  readonly number?: string
+  /** 0 or absent: as first issued. */
+  readonly revision?: number
+  /** The day on which it was issued; absent on a draft. */
+  readonly issuedOn?: string
   readonly quotedOn: string
   readonly validUntil: string
   readonly surveyedOn: string
@@ -42,6 +48,12 @@ export type QuoteMaterial = {
   /** By swap. */
   readonly emitters: Readonly<Record<string, Emitter>>
   readonly reference: string
+  /** What it bears once it is issued; without a number and a day of issue it is a draft. */
+  readonly number?: string | undefined
+  readonly revision?: number | undefined
+  readonly issuedOn?: string | undefined
+  /** The last day on which it stands; so many days after its date when absent. */
+  readonly validUntil?: string | undefined
   readonly quotedOn: string
   readonly validDays: number
   /** Rates of tax by their key, in basis points, for options that stand outside the total. */
@@ -52,18 +64,27 @@ export type QuoteMaterial = {
 export function customerQuoteView(from: QuoteMaterial): CustomerQuoteView {
   const { job, quote, firm, reference, quotedOn } = from
   const { name, addressLines } = job.customer
+  const { number, revision, issuedOn } = from
   const samePlace = job.site.addressLines.join('\n') === addressLines.join('\n')
   return {
     reference,
+    ...(number === undefined ? {} : { number }),
+    ...(revision === undefined ? {} : { revision }),
+    ...(issuedOn === undefined ? {} : { issuedOn }),
     quotedOn,
-    validUntil: daysAfter(quotedOn, from.validDays),
+    validUntil: from.validUntil ?? daysAfter(issuedOn ?? quotedOn, from.validDays),
     surveyedOn: job.survey.surveyedOn,
     firm,
     customer: { name, addressLines },
     site: samePlace || job.site.addressLines.length === 0 ? null : job.site.addressLines,
     rooms: roomsOf(from),
     wholeJob: wholeJobWork(from),
-    prices: pricesOf(quote, from.taxBasisPoints),
+    prices: pricesOf({
+      quote,
+      job,
+      detail: job.priceDetail ?? firm.priceDetail ?? 'lines',
+      taxBasisPoints: from.taxBasisPoints,
+    }),
     notIncluded: notIncludedOf(from),
     assumptions: assumptionsOf(from),
     safety: safetyFor(quote.cautions),

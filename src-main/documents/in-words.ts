@@ -1,3 +1,4 @@
+import type { Firm } from '../domain/firm.ts'
 import type { Unit } from '../domain/item.ts'
 
 const pounds = new Intl.NumberFormat('en-GB', { style: 'currency', currency: 'GBP' })
@@ -41,9 +42,11 @@ export function kg(massKg: number): string {
   return `${numberInWords(massKg)}${tight}kg`
 }
 
-/** Heat in both units: 308 W (1,051 BTU/h). */
-export function heat(watts: number): string {
-  return `${whole.format(watts)}${tight}W (${whole.format(watts * btuPerHourInW)}${tight}BTU/h)`
+/** Heat in both units, the one that the firm reads first in front: 308 W (1,051 BTU/h). */
+export function heat(watts: number, first: Firm['heatFirst'] = 'W'): string {
+  const inW = `${whole.format(watts)}${tight}W`
+  const inBtu = `${whole.format(watts * btuPerHourInW)}${tight}BTU/h`
+  return first === 'W' ? `${inW} (${inBtu})` : `${inBtu} (${inW})`
 }
 
 export function degrees(celsius: number): string {
@@ -106,4 +109,9 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 /** A name as print sets it: with a true times sign between its sizes. */
 export function printedName(name: string): string {
   return name.replace(/ x (?=[\dG])/g, ' × ')
+}
+
+/** The same for a column of names, where no line is broken between a number and its unit. */
+export function nameInColumn(name: string): string {
+  return printedName(name).replace(/(\d) (?=(?:mm|m|ml|kg|litres?)\b)/g, `$1${tight}`)
 }

@@ -1,22 +1,37 @@
 import type { Content } from 'pdfmake/interfaces'
-import { acrossLine, typeface } from './look.ts'
+import { acrossLine, textWidthPt, typeface } from './look.ts'
 import type { Firm } from '../domain/firm.ts'
 
 /** Who the paper is from, at the top of its first page: logo and name at the left, where to find them at the right. */
 export function letterhead(firm: Firm): Content[] {
   const reach = [...firm.addressLines, ...[firm.phone, firm.email].filter(isFilled)]
+  const right = reachWidthPt(reach)
   const logo = firm.logo === undefined ? [] : [logoContent(firm.logo)]
   const registered = registrationLines(firm).map((line) => ({ text: line, style: 'label' }))
   return [
     {
       columns: [
-        { width: '*', stack: [...logo, { text: firm.name, style: 'firmName' }, ...registered] },
-        { width: 'auto', stack: reach.map((line) => ({ text: line, style: 'label', alignment: 'right' })) },
+        {
+          width: textWidthPt - gapPt - right,
+          stack: [...logo, { text: firm.name, style: 'firmName' }, ...registered],
+        },
+        {
+          width: right,
+          stack: reach.map((line) => ({ text: line, style: 'label', alignment: 'right' })),
+        },
       ],
-      columnGap: 24,
+      columnGap: gapPt,
     },
     acrossLine(8, 10),
   ]
+}
+
+const gapPt = 24
+
+/** Room for the longest line at the right, by the usual width of a letter; a line longer than that is broken. */
+function reachWidthPt(lines: readonly string[]): number {
+  const longest = Math.max(0, ...lines.map((line) => line.length))
+  return Math.min(200, longest * 5.5)
 }
 
 /** Tax number and registrations, as the firm wants them printed. */

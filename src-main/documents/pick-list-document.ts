@@ -152,7 +152,7 @@ function packs({ packs: count, packHolds, unit }: Supplier['lines'][number]): st
 }
 
 /** Long codes may break after a dash or a slash. */
-function breakable(code: string): string {
+export function breakable(code: string): string {
   return code.length <= 15 ? code : code.replace(/([-/.])/g, '$1\u200b')
 }
 
@@ -162,7 +162,7 @@ function boxBlock({ roomName, things }: PickListView['boxes'][number]): Content 
 }
 
 /** Things to tick in two columns, read down the left one first. */
-function ticked(names: readonly string[]): Content {
+export function ticked(names: readonly string[]): Content {
   const half = Math.ceil(names.length / 2)
   const cells = (name: string | undefined): TableCell[] =>
     name === undefined ? ['', ''] : [tickBox(), { text: name, margin: [0, 0, 8, 0] }]
@@ -170,7 +170,8 @@ function ticked(names: readonly string[]): Content {
   return { table: { widths: [12, '*', 12, '*'], dontBreakRows: true, body }, layout: plain }
 }
 
-function cutBlocks({ name, bars }: PickListView['pipeCuts'][number]): Content[] {
+/** Each length of one pipe, drawn to scale with its cuts. */
+export function cutBlocks({ name, bars }: PickListView['pipeCuts'][number]): Content[] {
   const [first, ...others] = bars.map((bar, index) => barBlock(bar, index + 1))
   const heading: Content = { text: name, style: 'subheading', margin: [0, 2, 0, 2] }
   return [{ unbreakable: true, stack: first === undefined ? [heading] : [heading, first] }, ...others]

@@ -1,35 +1,70 @@
 import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
 import type { CustomerQuoteView } from './customer-quote-view.ts'
 import { dayInWords } from './days.ts'
-import { money, percent, quantity } from './in-words.ts'
+import { inSentence, money, tight } from './in-words.ts'
 import { letterhead } from './letterhead.ts'
-import { ink, paper, plain, points, rule, ruledRows, section, softInk, textWidthPt, tickBox } from './look.ts'
-import type { PricedLine, Prices, PriceSection } from './quote/prices.ts'
+import { ink, paper, plain, points, section, softInk, textWidthPt } from './look.ts'
+import { optionsTable, priceBlocks, totalLabel } from './quote/price-blocks.ts'
+import type { Prices } from './quote/prices.ts'
 import type { ScopeOfRoom } from './quote/scope.ts'
 
 /** The quote on paper. The definition is used up by printing: ask for a new one each time. */
 export function quoteDocument(view: CustomerQuoteView): TDocumentDefinitions {
-  const { firm, reference, prices } = view
+  const { firm, prices } = view
   return paper({
-    title: `Quote ${reference}`,
+    title: titleOf(view),
     author: firm.name,
-    foot: `${firm.name}  ·  Quote ${reference}`,
+    foot: footOf(view),
     content: [
       ...letterhead(firm),
-      { text: 'Quote', style: 'paperName', margin: [0, 0, 0, 6] },
+      nameOfPaper(view),
       whoAndWhen(view),
       atAGlance(view),
       ...section('What we will do', [...view.rooms.flatMap(roomBlock), ...wholeJob(view.wholeJob)]),
       ...section('Price', priceBlocks(prices)),
-      ...(prices.options.length === 0
-        ? []
-        : section('Options, not in the total', [optionsTable(prices.options)])),
+      ...(prices.options.length === 0 ? [] : section('Options, not in the total', [optionsTable(prices)])),
       ...section('Not included', points(view.notIncluded)),
       ...section('What the price rests on', points(view.assumptions)),
       ...safetyBlocks(view),
       ...lastWords(view),
     ],
   })
+}
+
+/** A quote without a number and a day of issue binds nobody, and says so. */
+function isDraft({ number, issuedOn }: CustomerQuoteView): boolean {
+  return number === undefined || issuedOn === undefined
+}
+
+function nameOfPaper(view: CustomerQuoteView): Content {
+  const draft = isDraft(view) ? [{ text: `${tight.repeat(3)}Draft, not yet issued`, style: 'big' }] : []
+  return { text: [{ text: 'Quote', style: 'paperName' }, ...draft], margin: [0, 0, 0, 6] }
+}
+
+function revisionIn({ revision }: CustomerQuoteView): readonly string[] {
+  return revision === undefined || revision === 0 ? [] : [`Revision ${revision}`]
+}
+
+/** What the paper is called, on each of its pages and in the file's title. */
+function titleOf(view: CustomerQuoteView): string {
+  if (isDraft(view)) return `Draft of quote ${view.reference}, not yet issued`
+  return [`Quote ${view.number ?? ''}`, ...revisionIn(view).map(inSentence)].join(', ')
+}
+
+/** The firm and the quote, on one line beside the page number. */
+function footOf(view: CustomerQuoteView): string {
+  const title = shortened(titleOf(view), 56)
+  return `${shortened(view.firm.name, 74 - title.length)}  ·  ${title}`
+}
+
+function shortened(text: string, length: number): string {
+  const signs = Array.from(text)
+  return signs.length <= length
+    ? text
+    : `${signs
+        .slice(0, length - 1)
+        .join('')
+        .trim()}…`
 }
 
 function labelled(label: string, lines: readonly string[]): Content {
@@ -39,19 +74,36 @@ function labelled(label: string, lines: readonly string[]): Content {
   }
 }
 
-function whoAndWhen({ customer, site, reference, quotedOn }: CustomerQuoteView): Content {
+/** Room for a number and for the longest date, each on one line. */
+const numberWidthPt = 78
+const dateWidthPt = 106
+
+function whoAndWhen(view: CustomerQuoteView): Content {
+  const { customer, site, reference, quotedOn, number, issuedOn } = view
   const who = [customer.name, ...customer.addressLines]
+  const which = isDraft(view)
+    ? [[labelled('Reference', [reference])], [labelled('Date', [dayInWords(quotedOn)])]]
+    : [
+        [labelled('Quote number', [number ?? '', ...revisionIn(view)])],
+        [
+          labelled('Issued', [dayInWords(issuedOn ?? quotedOn)]),
+          ...(reference === number ? [] : [labelled('Reference', [reference])]),
+        ],
+      ]
+  const gap = 14
+  const width = (textWidthPt - numberWidthPt - dateWidthPt - 3 * gap) / 2
   return {
     columns: [
-      labelled('For', who),
-      labelled('Work at', site ?? ['The same address']),
-      { stack: [labelled('Reference', [reference]), labelled('Date', [dayInWords(quotedOn)])] },
+      { width, stack: [labelled('For', who)] },
+      { width, stack: [labelled('Work at', site ?? ['The same address'])] },
+      ...which.map((stack, at) => ({ width: at === 0 ? numberWidthPt : dateWidthPt, stack })),
     ],
-    columnGap: 18,
+    columnGap: gap,
   }
 }
 
-function atAGlance({ prices, validUntil }: CustomerQuoteView): Content {
+function atAGlance(view: CustomerQuoteView): Content {
+  const { prices, validUntil } = view
   const cell = (label: string, big: string): TableCell => ({
     stack: [
       { text: label, style: 'label' },
@@ -62,7 +114,7 @@ function atAGlance({ prices, validUntil }: CustomerQuoteView): Content {
   const cells = [
     cell(totalLabel(prices), money(prices.grossPence)),
     ...deposit,
-    cell('This quote stands until', dayInWords(validUntil)),
+    cell(`This quote ${isDraft(view) ? 'would stand' : 'stands'} until`, dayInWords(validUntil)),
   ]
   return {
     margin: [0, 6, 0, 0],
@@ -93,158 +145,9 @@ function roomBlock({ name, work, warmth }: ScopeOfRoom): Content[] {
 }
 
 function wholeJob(sentences: readonly string[]): Content[] {
+  if (sentences.length === 0) return []
   const head: Content = { text: 'The job as a whole', style: 'subheading', margin: [0, 2, 0, 3] }
   return [{ unbreakable: true, stack: [head, ...points(sentences)] }]
-}
-
-/** Under reverse charge the customer pays tax to HMRC beside this total. */
-function totalLabel({ reverseChargeNotes }: Prices): string {
-  return reverseChargeNotes.length === 0 ? 'Total with VAT' : 'Total to pay us'
-}
-
-function priceBlocks(prices: Prices): Content[] {
-  const note: Content[] =
-    prices.genericNote === null ? [] : [{ text: prices.genericNote, style: 'soft', margin: [0, 6, 0, 0] }]
-  return [...prices.sections.map(sectionTable), totalsBlock(prices), ...note]
-}
-
-/** One group of lines; its head is repeated on every page that it runs over. */
-function sectionTable(group: PriceSection): Content {
-  const { title, lines, netPence, taxPence } = group
-  const columns = columnsOf(group)
-  const head = (text: string): TableCell => ({
-    text,
-    style: 'head',
-    alignment: 'right',
-    margin: [0, 1, 0, 0],
-  })
-  const heads: TableCell[] = [
-    { text: title, style: 'subheading' },
-    head('Quantity'),
-    head('Before VAT'),
-    ...(columns.tax ? [head('VAT')] : []),
-  ]
-  const rows = lines.map((line) => lineRow(line, columns))
-  const together: TableCell[] = [
-    { text: `${title}, together`, bold: true },
-    '',
-    { text: money(netPence), style: 'amount', bold: true },
-    ...(columns.tax ? [{ text: money(taxPence ?? 0), style: 'amount', bold: true }] : []),
-  ]
-  const body =
-    rows.length === 1 ? rows : [...rows.slice(0, -1), keptTogether([...rows.slice(-1), together], columns)]
-  return {
-    margin: [0, 2, 0, 10],
-    table: {
-      widths: [...columns.widths],
-      headerRows: 1,
-      keepWithHeaderRows: 1,
-      dontBreakRows: true,
-      body: [heads, ...body],
-    },
-    layout: ruledRows,
-  }
-}
-
-type Columns = { readonly tax: boolean; readonly widths: readonly (string | number)[] }
-
-/** One more column, for the tax, where it is rounded by line. */
-function columnsOf({ taxPence }: PriceSection): Columns {
-  const tax = taxPence !== null
-  return { tax, widths: ['*', 92, 82, ...(tax ? [72] : [])] }
-}
-
-/** The last line and the sum under it, as one row, so that no sum stands alone on a page. */
-function keptTogether(rows: TableCell[][], { widths }: Columns): TableCell[] {
-  const table: Content = {
-    table: { widths: [...widths], body: rows },
-    layout: {
-      ...ruledRows,
-      hLineWidth: (row) => (row === 1 ? 0.5 : 0),
-      paddingTop: (row) => (row === 0 ? 0 : 3),
-      paddingBottom: (row) => (row === 0 ? 1.5 : 0),
-    },
-  }
-  return [{ ...table, colSpan: widths.length }, ...widths.slice(1).map(() => '')]
-}
-
-function lineRow(line: PricedLine, columns: Columns): TableCell[] {
-  const { name, quantity: count, unit, netPence, rate, taxPence, marked } = line
-  return [
-    { text: `${name}${rate === null ? '' : ` (${rate})`}${marked ? ' *' : ''}` },
-    { text: quantity(count, unit), style: 'amount' },
-    { text: money(netPence), style: 'amount' },
-    ...(columns.tax ? [{ text: money(taxPence ?? 0), style: 'amount' }] : []),
-  ]
-}
-
-type Row = readonly [label: string, pence: number, bold?: boolean]
-
-/** The sums, in the order in which a reader adds them up. */
-function totalsBlock(prices: Prices): Content {
-  const { sections, taxes, depositPence } = prices
-  const before: readonly Row[] = [
-    ...sections.map((one): Row => [one.title, one.netPence]),
-    ['Total before VAT', prices.netPence, true],
-  ]
-  const tax = taxes.map(({ name, basisPoints, netPence, taxPence, byLine }): Row => [
-    `${name}: ${percent(basisPoints)} of ${money(netPence)}${byLine ? ', by line' : ''}`,
-    taxPence,
-  ])
-  const pay: readonly Row[] =
-    depositPence === 0
-      ? []
-      : [
-          ['Deposit, to book the work', depositPence],
-          ['Balance, when the work is done', prices.balancePence],
-        ]
-  const rows: readonly Row[] = [...before, ...tax, [totalLabel(prices), prices.grossPence, true], ...pay]
-  const heavy = rows.flatMap(([, , bold], index) => (bold === true ? [index] : []))
-  return {
-    unbreakable: true,
-    stack: [
-      {
-        margin: [textWidthPt * 0.3, 6, 0, 0],
-        table: { widths: ['*', 92], body: rows.map(totalRow) },
-        layout: {
-          ...ruledRows,
-          hLineWidth: (row) => (heavy.includes(row) || heavy.includes(row - 1) ? 1 : 0),
-          hLineColor: (row) => (heavy.includes(row) ? ink : rule),
-        },
-      },
-      ...prices.reverseChargeNotes.map(
-        (text) => ({ text, bold: true, margin: [textWidthPt * 0.3, 6, 0, 0] }) satisfies Content,
-      ),
-      { text: prices.taxNote, style: 'soft', margin: [textWidthPt * 0.3, 6, 0, 0] },
-    ],
-  }
-}
-
-function totalRow([label, pence, bold]: Row): TableCell[] {
-  const weight = bold === true ? { bold: true, fontSize: 12 } : {}
-  return [
-    { text: label, fontFeatures: ['tnum'], ...weight },
-    { text: money(pence), style: 'amount', ...weight },
-  ]
-}
-
-function optionsTable(options: Prices['options']): Content {
-  const head: TableCell[] = [
-    { text: 'Tick to add', style: 'head', colSpan: 2 },
-    '',
-    { text: 'Before VAT', style: 'head', alignment: 'right' },
-    { text: 'With VAT', style: 'head', alignment: 'right' },
-  ]
-  const rows = options.map(({ name, netPence, grossPence }): TableCell[] => [
-    tickBox(10),
-    { text: name },
-    { text: money(netPence), style: 'amount' },
-    { text: money(grossPence), style: 'amount' },
-  ])
-  return {
-    table: { widths: [14, '*', 82, 82], headerRows: 1, dontBreakRows: true, body: [head, ...rows] },
-    layout: ruledRows,
-  }
 }
 
 function safetyBlocks({ safety }: CustomerQuoteView): Content[] {
@@ -275,30 +178,38 @@ function withTax({ reverseChargeNotes, reverseChargePence }: Prices): string {
     : `; I pay ${money(reverseChargePence)} of VAT to HMRC myself by reverse charge`
 }
 
-function acceptance({ reference, quotedOn, validUntil, prices, customer }: CustomerQuoteView): Content {
-  const line = (label: string): TableCell => ({
-    stack: [
-      { canvas: [{ type: 'line', x1: 0, y1: 0, x2: 150, y2: 0, lineWidth: 0.75, lineColor: softInk }] },
-      { text: label, style: 'label', margin: [0, 4, 0, 0] },
-    ],
-    margin: [0, 26, 0, 0],
-  })
+function acceptance(view: CustomerQuoteView): Content {
+  const head: Content = { text: 'Acceptance', style: 'heading', margin: [0, 14, 0, 4] }
+  if (isDraft(view)) {
+    const text = 'There is nothing to sign yet. The quote itself has a number and a place for your signature.'
+    return { unbreakable: true, stack: [head, { text }] }
+  }
+  const { quotedOn, issuedOn, validUntil, prices, customer } = view
   const options =
     prices.options.length === 0 ? '' : ' Options that I have ticked are added at the price beside them.'
   return {
     unbreakable: true,
     stack: [
-      { text: 'Acceptance', style: 'heading', margin: [0, 14, 0, 4] },
+      head,
       {
-        text: `I accept quote ${reference} of ${dayInWords(quotedOn)}, which stands until ${dayInWords(validUntil)}, for ${money(prices.grossPence)}${withTax(prices)}.${options}`,
+        text: `I accept ${inSentence(titleOf(view))}${revisionIn(view).length > 0 ? ',' : ''} of ${dayInWords(issuedOn ?? quotedOn)}, which stands until ${dayInWords(validUntil)}, for ${money(prices.grossPence)}${withTax(prices)}.${options}`,
       },
       {
         table: {
-          widths: ['*', '*', '*'],
-          body: [[line(`Signed, for ${customer.name}`), line('Name in capitals'), line('Date')]],
+          widths: [1, 2, 3].map(() => (textWidthPt - 16) / 3),
+          body: [[toSign(`Signed, for ${customer.name}`), toSign('Name in capitals'), toSign('Date')]],
         },
         layout: plain,
       },
     ],
+  }
+}
+
+/** A line to write on, and under it what. */
+function toSign(label: string): TableCell {
+  const line = { type: 'line', x1: 0, y1: 0, x2: 150, y2: 0, lineWidth: 0.75, lineColor: softInk } as const
+  return {
+    stack: [{ canvas: [line] }, { text: label, style: 'label', margin: [0, 4, 0, 0] }],
+    margin: [0, 26, 0, 0],
   }
 }

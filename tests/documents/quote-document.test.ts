@@ -109,7 +109,7 @@ describe('the quote on paper', { timeout: 60_000 }, () => {
       expect(where).not.toMatch(/987\.65|432\.19|121\.21|margin|mark-up|supplier/i)
     }
     expect(JSON.stringify(customerQuoteView(testMaterial()))).not.toContain(canary)
-    expect(info['Title']).toBe('Quote TEST-7')
+    expect(info['Title']).toBe('Draft of quote TEST-7, not yet issued')
     expect(info['Language']).toBe('en-GB')
   })
 
@@ -186,6 +186,8 @@ describe('the quote on paper', { timeout: 60_000 }, () => {
     const terms = Array.from({ length: 250 }, (_, i) => `Term number ${i}.`).join('\n')
     const { bytes } = await printed({
       ...material,
+      number: 'Q-2026-0001',
+      issuedOn: '2026-03-02',
       firm: { ...material.firm, terms },
       job: { ...material.job, swaps },
       quote: quoteOf(lines),

@@ -53,7 +53,11 @@ describe('the survey form, blank', { timeout: 60_000 }, () => {
   })
 
   it('asks in the words of the window', () => {
-    const words = filesLike(['src-renderer/screens/job/**/*.tsx', 'src-renderer/parts/wall-drawing/**/*.tsx'])
+    const words = filesLike([
+      'src-renderer/screens/job/**/*.words.ts',
+      'src-renderer/screens/job/**/*.tsx',
+      'src-renderer/parts/wall-drawing/**/*.tsx',
+    ])
       .map(textOf)
       .join('\n')
     const strange = labels(null).filter((label) => !ofTheForm.includes(label) && !words.includes(label))

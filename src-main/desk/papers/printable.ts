@@ -10,7 +10,7 @@ let lettersOnce: Promise<ReadonlySet<number>> | undefined
  * is refused by name, because an empty box on a customer's paper says nothing.
  */
 export async function printable<T>(view: T): Promise<Outcome<T>> {
-  lettersOnce ??= lettersOfFace(faceFile('normal'))
+  lettersOnce ??= lettersOfEveryFace()
   const letters = await lettersOnce
   const tidied = tidy(view) as T
   const wrong = firstUnprintable(tidied, letters)
@@ -21,6 +21,15 @@ export async function printable<T>(view: T): Promise<Outcome<T>> {
     undefined,
     'Write it in Latin, Greek or Cyrillic letters.',
   )
+}
+
+/** What each face that we print in has a glyph for: a name in a heading is as good as one in a sentence. */
+async function lettersOfEveryFace(): Promise<ReadonlySet<number>> {
+  const [normal, bold] = await Promise.all([
+    lettersOfFace(faceFile('normal')),
+    lettersOfFace(faceFile('bold')),
+  ])
+  return new Set([...normal].filter((letter) => bold.has(letter)))
 }
 
 /** Composed letters, ordinary line breaks, and no control or variation signs. */

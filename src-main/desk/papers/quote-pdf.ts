@@ -35,7 +35,9 @@ export const quotePdf: UseCase<'quote.pdf'> = async (input, desk) => {
   const { out } = input
   if (!('quoteId' in input)) {
     const worked = await workForPaper(input, desk)
-    return worked.ok ? printedTo(worked.value, { out, name: `quote-${worked.value.fileKey}` }, desk) : worked
+    if (!worked.ok) return worked
+    const { fileKey } = worked.value
+    return printedTo({ work: worked.value }, { out, name: `quote-${fileKey}` }, desk)
   }
   const where = { out, name: `quote-${input.quoteId}` }
   const place = paperPath(where, desk)
@@ -44,10 +46,13 @@ export const quotePdf: UseCase<'quote.pdf'> = async (input, desk) => {
   if (issued !== null) return writePaper(issued, where, desk)
   const worked = await workForPaper(input, desk)
   if (!worked.ok) return worked
-  return printedTo(worked.value, where, desk, { number: input.quoteId, issuedOn: worked.value.quotedOn })
+  const issue = { number: input.quoteId, issuedOn: worked.value.quotedOn }
+  return printedTo({ work: worked.value, issue }, where, desk)
 }
 
-async function printedTo(work: PaperWork, where: Where, desk: Desk, issue?: Issue) {
+type ToPrint = { readonly work: PaperWork; readonly issue?: Issue }
+
+async function printedTo({ work, issue }: ToPrint, where: Where, desk: Desk) {
   const place = paperPath(where, desk)
   if (!place.ok) return place
   const printed = await printQuote(work, issue)

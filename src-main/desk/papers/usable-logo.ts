@@ -3,17 +3,21 @@ import type { Logo } from '../../documents/letterhead.ts'
 import { paper } from '../../documents/look.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { jpegPicture } from './jpeg-picture.ts'
 import { printPdf } from './print-pdf.ts'
 
-/** A logo that prints: it stands on its own, and a page with nothing else on it could be made. */
-export async function usableLogo(logo: Logo): Promise<Outcome<true>> {
+/**
+ * A logo as it prints: it stands on its own, a page with nothing else on it could be made, and it says nothing beside the picture.
+ */
+export async function usableLogo(saved: Logo): Promise<Outcome<Logo>> {
+  const logo = saved.mediaType === 'image/jpeg' ? { ...saved, base64: pictureAlone(saved.base64) } : saved
   if (logo.mediaType === 'image/svg+xml' && reachesOut(svgText(logo.base64))) {
     return unusable('it takes in other files', 'Save it with everything inside it, or as a PNG.')
   }
   try {
     const content = [logoContent(logo)]
     await printPdf(paper({ title: 'Logo', author: '', foot: '', content }), { createdOn: '2000-01-01' })
-    return accept(true)
+    return accept(logo)
   } catch (error) {
     if (!(error instanceof Error)) throw error
     const kind = { 'image/png': 'PNG', 'image/jpeg': 'JPEG', 'image/svg+xml': 'SVG' }[logo.mediaType]
@@ -22,6 +26,11 @@ export async function usableLogo(logo: Logo): Promise<Outcome<true>> {
       'Save it again as a PNG, JPEG or SVG, and choose it anew.',
     )
   }
+}
+
+/** A JPEG goes into a PDF byte for byte, so what a camera or a program wrote beside the picture is taken out first. */
+function pictureAlone(base64: string): string {
+  return Buffer.from(jpegPicture(Buffer.from(base64, 'base64'))).toString('base64')
 }
 
 /** Whether a drawing names anything outside itself. */

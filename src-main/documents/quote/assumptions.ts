@@ -1,8 +1,10 @@
 import type { QuoteMaterial } from '../customer-quote-view.ts'
 import { dayInWords } from '../days.ts'
 import { capital, degrees, listed } from '../in-words.ts'
+import { notSurveyed } from './not-surveyed.ts'
 import { roomName, wallBuild, wallName } from '../things-in-words.ts'
 import type { Job, Swap } from '../../domain/job.ts'
+import { oldHoleCount } from '../../domain/wall.ts'
 
 type Found = Pick<QuoteMaterial, 'job' | 'quote' | 'takeOffLines'>
 
@@ -10,7 +12,7 @@ type Found = Pick<QuoteMaterial, 'job' | 'quote' | 'takeOffLines'>
 export function notIncludedOf({ job, quote, takeOffLines }: Found): readonly string[] {
   const leftOut = takeOffLines.filter((line) => line.gap !== undefined).map((line) => line.name)
   const warned = (id: string) => quote.cautions.some((caution) => caution.cautionId === id)
-  const holes = job.swaps.some((swap) => (swap.existing?.oldHoles?.count ?? 0) > 0)
+  const holes = job.swaps.some((swap) => oldHoleCount(swap.existing) > 0)
   return [
     ...leftOut.map((name) => `${capital(name)}: not in this price.`),
     ...(holes
@@ -24,12 +26,30 @@ export function notIncludedOf({ job, quote, takeOffLines }: Found): readonly str
       ? ['Wiring, protecting and testing the electric element, which is for a qualified electrician.']
       : []),
     ...(warned('asbestos') ? ['Testing for asbestos, or removing it.'] : []),
+    ...pipesNotShown(job),
+    ...untouched(job),
     'Faults in old pipes, valves and walls that could not be seen at the survey. We tell you and agree a price before going on.',
   ]
 }
 
+/** Rooms with an emitter to which fewer than two pipes were surveyed. */
+function pipesNotShown({ rooms, swaps }: Job): readonly string[] {
+  const bare = rooms.filter((room) =>
+    swaps.some((swap) => swap.roomId === room.roomId && swap.pipes.length < 2),
+  )
+  return bare.length === 0
+    ? []
+    : [`New pipes to the emitter in ${listed(bare.map(roomName))}, where the survey does not show two.`]
+}
+
+/** Rooms that were surveyed and stay as they are. */
+function untouched({ rooms, swaps }: Job): readonly string[] {
+  const left = rooms.filter((room) => !swaps.some((swap) => swap.roomId === room.roomId))
+  return left.length === 0 ? [] : [`Work in ${listed(left.map(roomName))}.`]
+}
+
 /** What the price rests on: the survey's own findings, so that both sides can see them. */
-export function assumptionsOf({ job }: Pick<QuoteMaterial, 'job'>): readonly string[] {
+export function assumptionsOf({ job, setOuts }: Pick<QuoteMaterial, 'job' | 'setOuts'>): readonly string[] {
   const { survey } = job
   const { system } = survey
   return [
@@ -44,6 +64,7 @@ export function assumptionsOf({ job }: Pick<QuoteMaterial, 'job'>): readonly str
     ...(job.swaps.some((swap) => swap.valves.kind === 'keep')
       ? ['The valves that stay are sound and shut off.']
       : []),
+    ...notSurveyed({ job, setOuts }),
   ]
 }
 
@@ -74,14 +95,18 @@ function wallsFound(job: Job): readonly string[] {
   })
 }
 
-/** Pipes that the survey found cannot be moved. */
+/** Pipes that the survey found cannot be moved, with all rooms of which the same is true in one sentence. */
 function pipesFound({ rooms, swaps }: Job): readonly string[] {
-  return swaps.flatMap((swap) => {
+  const found = swaps.flatMap((swap) => {
     const room = rooms.find((one) => one.roomId === swap.roomId)
     const fixed = fixedSides(swap)
     if (room === undefined || fixed.length === 0) return []
     const stays = fixed.length === 1 ? 'pipe cannot be moved and stays' : 'pipes cannot be moved and stay'
-    return [`In ${roomName(room)} the ${listed(fixed)} ${stays} in place.`]
+    return [{ where: roomName(room), says: `the ${listed(fixed)} ${stays} in place` }]
+  })
+  return [...Map.groupBy(found, (one) => one.says)].map(([says, all]) => {
+    const where = [...new Set(all.map((one) => one.where))]
+    return `In ${listed(where)} ${says}.`
   })
 }
 

@@ -1,10 +1,16 @@
-import { capital, printedName } from '../in-words.ts'
+import { capital, nameInColumn } from '../in-words.ts'
+import type { PriceDetail } from '../../domain/firm.ts'
+import type { Job } from '../../domain/job.ts'
 import type { Quote, QuoteLine } from '../../domain/quote.ts'
+import { sharesByRoom } from './by-room.ts'
+import { optionsOf } from './options.ts'
+import type { OpenOption } from './options.ts'
 import { howRounded, rateBeside, reverseChargeNotes, taxNote } from './tax-notes.ts'
 
 export type PricedLine = {
   readonly name: string
-  readonly quantity: number
+  /** Null where a sum stands for many lines. */
+  readonly quantity: number | null
   readonly unit: QuoteLine['unit']
   readonly netPence: number
   /** What it bears, where that is not the usual rate of this quote. */
@@ -24,7 +30,11 @@ export type PriceSection = {
 
 /** The money of a quote as the customer sees it. */
 export type Prices = {
+  readonly detail: PriceDetail
+  /** By line: one for each kind of line. By room: one alone. Total only: none. */
   readonly sections: readonly PriceSection[]
+  /** What a reader adds up to come to the total before tax, where no table stands right above it. */
+  readonly parts: readonly { readonly name: string; readonly netPence: number }[]
   readonly netPence: number
   readonly taxes: readonly {
     readonly name: string
@@ -41,11 +51,7 @@ export type Prices = {
   readonly taxNote: string
   readonly depositPence: number
   readonly balancePence: number
-  readonly options: readonly {
-    readonly name: string
-    readonly netPence: number
-    readonly grossPence: number
-  }[]
+  readonly options: readonly OpenOption[]
   readonly genericNote: string | null
 }
 
@@ -57,24 +63,23 @@ const titles: readonly (readonly [QuoteLine['section'], string])[] = [
   ['other', 'Other'],
 ]
 
-/** Groups the lines, and makes sure that a reader who adds them up comes to the totals. */
-export function pricesOf(quote: Quote, taxBasisPoints: Readonly<Record<string, number>>): Prices {
-  const { lines, totals } = quote
-  const generic = genericLines(lines)
-  const sections = titles.flatMap(([section, title]) => {
-    const own = lines.filter((line) => line.section === section)
-    if (own.length === 0) return []
-    const shown = own.map((line) => priced(line, quote, generic === 'some'))
-    return [{ title, lines: shown, netPence: sumOf(own), taxPence: taxOfLines(shown) }]
-  })
-  mustAddUp('sections', sumOf(sections), totals.netPence)
-  mustAddUp('rates of tax', sumOf(totals.taxes), totals.netPence)
-  const byLine = howRounded(totals).rounding === 'line'
-  const taxPence = totals.taxes.reduce((sum, tax) => sum + tax.taxPence, 0)
-  mustAddUp('net and tax', totals.netPence + taxPence, totals.grossPence)
-  if (byLine) mustAddUp('taxes of the lines', sumOfTax(sections), taxPence)
+type Asked = {
+  readonly quote: Quote
+  readonly job: Pick<Job, 'rooms' | 'swaps'>
+  readonly detail: PriceDetail
+  readonly taxBasisPoints: Readonly<Record<string, number>>
+}
+
+/** Groups the lines as the firm shows them, and makes sure that a reader who adds them up comes to the totals. */
+export function pricesOf({ quote, job, detail, taxBasisPoints }: Asked): Prices {
+  const { totals } = quote
+  const sections = { lines: bySection(quote), rooms: byRoom(quote, job), total: [] }[detail]
+  const parts = { lines: sumsOf(sections), rooms: [], total: discountsApart(quote.lines) }[detail]
+  const byLine = checked(quote, sections, parts)
   return {
+    detail,
     sections,
+    parts,
     netPence: totals.netPence,
     taxes: totals.taxes.map(({ rateName, basisPoints, netPence, taxPence: tax }) => ({
       name: rateName,
@@ -86,12 +91,62 @@ export function pricesOf(quote: Quote, taxBasisPoints: Readonly<Record<string, n
     grossPence: totals.grossPence,
     reverseChargePence: totals.reverseChargePence ?? 0,
     reverseChargeNotes: reverseChargeNotes(totals),
-    taxNote: taxNote(totals),
+    taxNote: taxNote(totals, detail),
     depositPence: totals.depositPence,
     balancePence: totals.grossPence - totals.depositPence,
     options: optionsOf(quote, taxBasisPoints),
-    genericNote: noteFor(generic),
+    genericNote: noteFor(genericLines(quote.lines), detail),
   }
+}
+
+/** Throws where sums that are shown do not come to the totals; says whether tax is rounded by line. */
+function checked({ totals }: Quote, sections: readonly PriceSection[], parts: Prices['parts']): boolean {
+  const byLine = howRounded(totals).rounding === 'line'
+  const taxPence = totals.taxes.reduce((sum, tax) => sum + tax.taxPence, 0)
+  if (sections.length > 0) mustAddUp('sections', sumOf(sections), totals.netPence)
+  if (parts.length > 0) mustAddUp('parts of the price', sumOf(parts), totals.netPence)
+  mustAddUp('rates of tax', sumOf(totals.taxes), totals.netPence)
+  mustAddUp('net and tax', totals.netPence + taxPence, totals.grossPence)
+  if (byLine && sections.length > 0) mustAddUp('taxes of the lines', sumOfTax(sections), taxPence)
+  return byLine
+}
+
+function bySection(quote: Quote): readonly PriceSection[] {
+  const mark = genericLines(quote.lines) === 'some'
+  return titles.flatMap(([section, title]) => {
+    const own = quote.lines.filter((line) => line.section === section)
+    if (own.length === 0) return []
+    const shown = own.map((line) => priced(line, quote, mark))
+    return [{ title, lines: shown, netPence: sumOf(own), taxPence: taxOfLines(shown) }]
+  })
+}
+
+function byRoom(quote: Quote, job: Pick<Job, 'rooms' | 'swaps'>): readonly PriceSection[] {
+  const shown = sharesByRoom(quote.lines, job).map(({ name, rateKey, lines }) => ({
+    name: nameInColumn(name),
+    quantity: null,
+    unit: 'sum' as const,
+    netPence: sumOf(lines),
+    rate: rateBeside(rateKey, quote.totals),
+    taxPence: taxOfLines(lines.map(({ taxPence }) => ({ taxPence: taxPence ?? null }))),
+    marked: false,
+  }))
+  return [{ title: 'By room', lines: shown, netPence: sumOf(shown), taxPence: taxOfLines(shown) }]
+}
+
+function sumsOf(sections: readonly PriceSection[]): Prices['parts'] {
+  return sections.map(({ title, netPence }) => ({ name: title, netPence }))
+}
+
+/** What is taken off is shown even where nothing else is. */
+function discountsApart(lines: readonly QuoteLine[]): Prices['parts'] {
+  const off = lines.filter((line) => line.netPence < 0)
+  if (off.length === 0) return []
+  const before = sumOf(lines.filter((line) => line.netPence >= 0))
+  return [
+    { name: 'The work, before discounts', netPence: before },
+    ...off.map(({ name, netPence }) => ({ name, netPence })),
+  ]
 }
 
 function priced(line: QuoteLine, quote: Quote, mark: boolean): PricedLine {
@@ -101,7 +156,7 @@ function priced(line: QuoteLine, quote: Quote, mark: boolean): PricedLine {
   return { name: nameUnderTitle(line), quantity, unit, netPence, rate, taxPence, marked: mark && generic }
 }
 
-/** The tax of some lines that each show their own; null where they show none. */
+/** The tax of some lines that each show their own; null where one of them shows none. */
 function taxOfLines(lines: readonly Pick<PricedLine, 'taxPence'>[]): number | null {
   return lines.some(({ taxPence }) => taxPence === null) ? null : sumOfTax(lines)
 }
@@ -112,7 +167,7 @@ function sumOfTax(things: readonly { readonly taxPence: number | null }[]): numb
 
 /** Under the title Labour the word need not stand before every line. */
 function nameUnderTitle({ section, name }: QuoteLine): string {
-  return printedName(section === 'labour' ? capital(name.replace(/^Labour (in|for) /, '')) : name)
+  return nameInColumn(section === 'labour' ? capital(name.replace(/^Labour (in|for) /, '')) : name)
 }
 
 function sumOf(things: readonly { readonly netPence: number }[]): number {
@@ -121,30 +176,6 @@ function sumOf(things: readonly { readonly netPence: number }[]): number {
 
 function mustAddUp(what: string, sum: number, total: number): void {
   if (sum !== total) throw new Error(`The ${what} come to ${sum} pence where the quote says ${total}`)
-}
-
-/** Options still open, with tax by their own rate rounded half up. */
-function optionsOf(
-  { options, totals }: Quote,
-  taxBasisPoints: Readonly<Record<string, number>>,
-): Prices['options'] {
-  return options
-    .filter((option) => !option.chosen)
-    .map(({ name, netPence, rateKey, taxPence }) => {
-      if (taxPence !== undefined) {
-        return { name: name + optionBears(rateKey), netPence, grossPence: netPence + taxPence }
-      }
-      const inTotals = totals.taxes.find((tax) => tax.rateKey === rateKey)
-      const basisPoints = inTotals?.basisPoints ?? taxBasisPoints[rateKey]
-      if (basisPoints === undefined) throw new Error(`There is no rate of tax called ${rateKey}`)
-      return { name, netPence, grossPence: netPence + Math.floor((netPence * basisPoints + 5000) / 10_000) }
-    })
-}
-
-/** Why an option shows no tax. */
-function optionBears(rateKey: string): string {
-  if (rateKey.startsWith('reverseCharge')) return ' (reverse charge)'
-  return rateKey === 'exempt' ? ' (exempt from VAT)' : ''
 }
 
 type HowGeneric = 'all' | 'some' | 'none'
@@ -156,9 +187,12 @@ function genericLines(lines: readonly QuoteLine[]): HowGeneric {
   return generic === goods.length ? 'all' : 'some'
 }
 
-function noteFor(generic: HowGeneric): string | null {
+function noteFor(generic: HowGeneric, detail: PriceDetail): string | null {
   if (generic === 'none') return null
-  const which =
-    generic === 'all' ? 'the radiators, towel rails, fittings and materials above' : 'the items marked *'
+  const all = 'the radiators, towel rails, fittings and materials'
+  const which = {
+    all: detail === 'lines' ? `${all} above` : `${all} of this quote`,
+    some: detail === 'lines' ? 'the items marked *' : `some of ${all} of this quote`,
+  }[generic]
   return `Sizes and outputs of ${which} are generic catalogue figures, not one maker’s. The maker’s own figures are checked before anything is ordered.`
 }

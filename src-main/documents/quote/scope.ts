@@ -2,6 +2,7 @@ import type { QuoteMaterial } from '../customer-quote-view.ts'
 import { counted, degrees, heat, inSentence, listed, mm, printedName, tight } from '../in-words.ts'
 import { centreInWords, emitterKind, roomName, wallName, withArticle } from '../things-in-words.ts'
 import type { Room, Swap } from '../../domain/job.ts'
+import { oldHoleCount } from '../../domain/wall.ts'
 import type { Emitter } from '../../domain/item.ts'
 import type { PipeRemedy, SetOut } from '../../domain/set-out.ts'
 import type { Wall } from '../../domain/wall.ts'
@@ -13,7 +14,7 @@ export type ScopeOfRoom = {
   readonly warmth: readonly string[]
 }
 
-type Scope = Pick<QuoteMaterial, 'job' | 'quote' | 'setOuts' | 'emitters'>
+type Scope = Pick<QuoteMaterial, 'job' | 'quote' | 'firm' | 'setOuts' | 'emitters'>
 
 /** The work, room by room, in the job's order. */
 export function roomsOf(from: Scope): readonly ScopeOfRoom[] {
@@ -51,7 +52,7 @@ function takeDown({ existing }: Swap, wall: Wall): readonly string[] {
   if (existing === undefined) return []
   const old = printedName(inSentence(existing.name))
   const down = `Take down the ${old}${old.includes(',') ? ',' : ''} on ${wallName(wall)}`
-  const holes = existing.oldHoles?.count ?? 0
+  const holes = oldHoleCount(existing)
   if (holes > 0) {
     const its = `its ${counted(holes, 'fixing hole')}`
     return [wall.finish === 'tile' ? `${down} and seal ${its} in the tile.` : `${down} and make good ${its}.`]
@@ -110,18 +111,19 @@ function element({ elementW }: Swap): readonly string[] {
   ]
 }
 
-function warmthOfRoom(room: Room, swaps: readonly Swap[], { job, quote }: Scope): readonly string[] {
+function warmthOfRoom(room: Room, swaps: readonly Swap[], { job, quote, firm }: Scope): readonly string[] {
   const ids = swaps.map((swap) => swap.swapId)
   const warmth = quote.warmth.find((one) => ids.includes(one.swapId))
   if (warmth === undefined) return []
   const { flowC, returnC } = job.survey.system
   const { needW, givesW, rough, enough } = warmth
-  const needs = `To stay at ${degrees(room.roomC)} when it is ${degrees(job.survey.outsideC)} outside, ${roomName(room)} needs ${rough ? 'about ' : ''}${heat(needW)}.`
-  const gives = `At ${degrees(flowC)} flow and ${degrees(returnC)} return it will have ${heat(givesW)}.`
+  const inUnits = (watts: number) => heat(watts, firm.heatFirst)
+  const needs = `To stay at ${degrees(room.roomC)} when it is ${degrees(job.survey.outsideC)} outside, ${roomName(room)} needs ${rough ? 'about ' : ''}${inUnits(needW)}.`
+  const gives = `At ${degrees(flowC)} flow and ${degrees(returnC)} return it will have ${inUnits(givesW)}.`
   const short = enough
     ? []
     : [
-        `That is ${heat(needW - givesW)} short: in the coldest weather the room will not reach ${degrees(room.roomC)}.`,
+        `That is ${inUnits(needW - givesW)} short: in the coldest weather the room will not reach ${degrees(room.roomC)}.`,
       ]
   const guess = rough
     ? ['The need is a rough estimate from the size of the room; no flow temperature should be settled on it.']
@@ -133,7 +135,11 @@ function warmthOfRoom(room: Room, swaps: readonly Swap[], { job, quote }: Scope)
 export function wholeJobWork({
   job,
   takeOffLines,
-}: Pick<QuoteMaterial, 'job' | 'takeOffLines'>): readonly string[] {
+  quote,
+}: Pick<QuoteMaterial, 'job' | 'takeOffLines' | 'quote'>): readonly string[] {
+  const chosen = quote.options.filter((option) => option.chosen).map((one) => printedName(one.name))
+  const asked = chosen.length === 0 ? [] : [`As you asked: ${inSentence(listed(chosen))}.`]
+  if (job.swaps.length === 0) return asked
   const { drain, flush } = job.survey.system
   const has = (kind: string) => takeOffLines.some((line) => line.itemKind === kind && line.gap === undefined)
   const begin = {
@@ -153,5 +159,6 @@ export function wholeJobWork({
     begin,
     `Afterwards ${listed(steps)}.`,
     `Balance the new ${job.swaps.length === 1 ? 'emitter' : 'emitters'}, clear up, and show you how everything works.`,
+    ...asked,
   ]
 }

@@ -1,4 +1,5 @@
 import { money, percent, tight } from '../in-words.ts'
+import type { PriceDetail } from '../../domain/firm.ts'
 import { reverseChargeWording } from '../../domain/pricing.ts'
 import type { Totals } from '../../domain/quote.ts'
 
@@ -62,9 +63,9 @@ export function rateBeside(rateKey: string, totals: Totals): string | null {
   return inBrackets(tax).replaceAll(' ', tight)
 }
 
-/** How the tax was worked out, and what lines bear that say nothing of it. */
-export function taxNote(totals: Totals): string {
+/** How the tax was worked out, and what lines bear that say nothing of it, where any are shown. */
+export function taxNote(totals: Totals, detail: PriceDetail = 'lines'): string {
   const first = usual(totals)
-  if (first === undefined || totals.taxes.length === 1) return roundingNote(totals)
+  if (first === undefined || totals.taxes.length === 1 || detail === 'total') return roundingNote(totals)
   return `${roundingNote(totals)} Lines that say nothing else: ${inBrackets(first)}.`
 }
