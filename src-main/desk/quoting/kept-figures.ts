@@ -1,7 +1,7 @@
 import type { Figures } from '../../domain/figures.ts'
 
 /**
- * The figures of a kept quote, and for what it never knew (a later program reads more settings than an earlier one wrote down)
+ * The figures of an issued quote, and for what it never knew (a later program reads more settings than an earlier one wrote down)
  * those in force now. What was kept stays as it was.
  */
 export function withLaterFigures(kept: Figures, now: Figures): Figures {

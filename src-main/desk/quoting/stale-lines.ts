@@ -5,7 +5,7 @@ import type { WorkedUp } from './work-up.ts'
 
 /**
  * The quote with a mark on each line that is bought at a price which began longer ago than the firm's limit. Only while a quote is
- * under construction: it is for the firm, and a kept quote stays as it was.
+ * under construction: it is for the firm, and an issued quote stays as it was.
  */
 export function withStaleMarks({ quote, catalogue, figures, quotedOn }: WorkedUp): Quote {
   const limitDays = figure(figures, 'prices.staleAfterDays')

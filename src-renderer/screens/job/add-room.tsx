@@ -17,11 +17,12 @@ import { QuickFields } from './quick/quick-fields.tsx'
 import { bandOfYear } from './quick/table-choices.ts'
 import { byStorey, startEntry, workedOut } from './quick/worked-out.ts'
 import type { QuickTyped } from './quick/worked-out.ts'
+import { words } from './job.words.ts'
 
 /** Asks for a room's name, size and walls, shows the heat it needs at once, and puts it into the job. */
 export function AddRoom({ survey }: { readonly survey: string }) {
   const tables = useAsk('heat.tables', {}, { staleMs: Infinity })
-  if (tables.data === undefined) return <Waiting what="Reading the tables" />
+  if (tables.data === undefined) return <Waiting what={words.addRoom.reading} />
   return <AskRoom survey={survey} tables={tables.data} />
 }
 
@@ -33,7 +34,7 @@ function AskRoom(props: Ask) {
   const { typed, setTyped, worked, tried } = ask
   const problems = tried && !worked.ok ? worked.problems : []
   return (
-    <Card title="Add a room" says="Answer what you know; the heat it needs shows as you type.">
+    <Card title={words.addRoom.title} says={words.addRoom.says}>
       <form onSubmit={ask.submit} noValidate>
         <Stack>
           <NameAndStorey ask={ask} />
@@ -50,9 +51,9 @@ function AskRoom(props: Ask) {
             {...(worked.ok ? { made: worked.made.why } : {})}
           />
           <Row>
-            <Button type="submit">Add the room</Button>
+            <Button type="submit">{words.addRoom.add}</Button>
             <Button variant="default" onClick={ask.rough}>
-              Add it with a rough guess by volume
+              {words.addRoom.rough}
             </Button>
             <SurveyFormButton blank />
           </Row>
@@ -65,7 +66,7 @@ function AskRoom(props: Ask) {
 /** What is still to be answered before there is anything to work out. */
 function firstWanted({ entry }: QuickTyped): string | undefined {
   const wanted = ['lengthM', 'widthM', 'heightM', 'ageBand'].some((field) => entry[field] === undefined)
-  return wanted ? 'Give the sizes and the age of the house, and the heat shows here.' : undefined
+  return wanted ? words.addRoom.wanted : undefined
 }
 
 function NameAndStorey({ ask }: { readonly ask: ReturnType<typeof useAskRoom> }) {
@@ -75,14 +76,14 @@ function NameAndStorey({ ask }: { readonly ask: ReturnType<typeof useAskRoom> })
       <TextInput
         id="new-room-name"
         autoFocus
-        label="Name of the room"
+        label={words.room.name}
         value={name}
         error={tried ? nameError : undefined}
         onChange={({ currentTarget }) => setName(currentTarget.value)}
       />
       <TextInput
         id="new-room-storey"
-        label="Storey (0 is the ground floor)"
+        label={words.room.storey}
         value={storey}
         inputMode="numeric"
         error={tried ? storeyError : undefined}
@@ -101,12 +102,12 @@ function useAskRoom({ survey, tables }: Ask) {
   const [typed, setTyped] = useState<QuickTyped>(() => startTyped(job, tables))
   const [tried, setTried] = useState(false)
   const worked = workedOut(typed, tables, job.survey.outsideC)
-  const nameError = name.trim() === '' ? 'The room wants a name, such as Back bedroom.' : undefined
+  const nameError = name.trim() === '' ? words.addRoom.noName : undefined
   const level = typedNumber(storey)
   const storeyError =
     Number.isInteger(level) && Number(level) >= -2 && Number(level) <= 30
       ? undefined
-      : 'The storey is a whole number from -2 to 30.'
+      : words.addRoom.wrongStorey
   const named = nameError === undefined && storeyError === undefined
   const ids = job.rooms.map(({ roomId }) => roomId)
   const asked = { name, use: typed.use, storey: Number(level) }

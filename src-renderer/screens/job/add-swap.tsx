@@ -16,6 +16,7 @@ import styles from './job.module.css'
 import { newSwap } from './new-things.ts'
 import { placeOf, startTyped, swapAskedOf, wrongIn } from './swap-typed.ts'
 import type { SwapTyped, TextField } from './swap-typed.ts'
+import { words } from './add-swap/add-swap.words.ts'
 
 type Asked = {
   readonly survey: string
@@ -28,10 +29,10 @@ export function AddSwap({ survey, roomId }: Asked) {
   const { job } = useOpenJob()
   if (job.rooms.length === 0) {
     return (
-      <Nothing title="A swap wants a room">
-        <p>Add the room first: its size tells how much heat it needs.</p>
+      <Nothing title={words.noRoom.title}>
+        <p>{words.noRoom.says}</p>
         <Button component={Link} href={`${survey}/add-room`}>
-          Add a room
+          {words.noRoom.add}
         </Button>
       </Nothing>
     )
@@ -74,10 +75,7 @@ function SwapForm({ survey, roomId }: Asked) {
         <PipesCard form={form} />
       </div>
       <InTheWay roomId={typed.roomId} wallId={typed.wallId} />
-      <Card
-        title="The new emitter"
-        says="Choose one and the swap is in the job; everything can still be changed."
-      >
+      <Card title={words.emitter.title} says={words.emitter.says}>
         <EmitterPicker place={placeOf(typed)} chosenId={null} choose={choose} />
       </Card>
     </Stack>
@@ -134,11 +132,11 @@ function WhereCard({ form }: { readonly form: Form }) {
   const { job } = useOpenJob()
   const room = job.rooms.find((one) => one.roomId === form.typed.roomId)
   return (
-    <Card title="Add a swap: where">
+    <Card title={words.where.title}>
       <FieldGrid>
         <NativeSelect
           id="new-swap-roomId"
-          label="Room"
+          label={words.where.room}
           value={form.typed.roomId}
           data={job.rooms.map(({ roomId, name }) => ({ value: roomId, label: name }))}
           onChange={({ currentTarget }) => {
@@ -147,7 +145,7 @@ function WhereCard({ form }: { readonly form: Form }) {
           }}
         />
         <NativeSelect
-          label="Wall"
+          label={words.where.wall}
           value={form.typed.wallId}
           data={(room?.walls ?? []).map(({ wallId, name }) => ({ value: wallId, label: name }))}
           onChange={({ currentTarget }) => form.set({ wallId: currentTarget.value })}
@@ -159,20 +157,20 @@ function WhereCard({ form }: { readonly form: Form }) {
 
 function OldCard({ form }: { readonly form: Form }) {
   return (
-    <Card title="What hangs there now">
+    <Card title={words.old.title}>
       <FieldGrid>
         <Wide>
           <Checkbox
-            label="An old emitter comes off"
+            label={words.old.comesOff}
             checked={form.typed.hasOld}
             onChange={({ currentTarget }) => form.set({ hasOld: currentTarget.checked })}
           />
         </Wide>
         {form.typed.hasOld ? (
           <>
-            <Box form={form} field="oldName" label="What it is" />
-            <Box form={form} field="oldWidth" label="Width of the old one (mm)" />
-            <Box form={form} field="oldHeight" label="Height of the old one (mm)" />
+            <Box form={form} field="oldName" label={words.old.what} />
+            <Box form={form} field="oldWidth" label={words.old.width} />
+            <Box form={form} field="oldHeight" label={words.old.height} />
           </>
         ) : null}
       </FieldGrid>
@@ -182,18 +180,18 @@ function OldCard({ form }: { readonly form: Form }) {
 
 function PipesCard({ form }: { readonly form: Form }) {
   return (
-    <Card title="The pipes" says="Measured from the wall’s left end to the middle of each pipe.">
+    <Card title={words.pipes.title} says={words.pipes.says}>
       <FieldGrid>
-        <Box form={form} field="leftX" label="Left pipe, from the left (mm)" />
-        <Box form={form} field="rightX" label="Right pipe, from the left (mm)" />
+        <Box form={form} field="leftX" label={words.pipes.left} />
+        <Box form={form} field="rightX" label={words.pipes.right} />
         <NativeSelect
-          label="Size of the pipes"
+          label={words.pipes.size}
           value={form.typed.size}
           data={pipeSizes.map(({ value, label }) => ({ value: String(value), label }))}
           onChange={({ currentTarget }) => form.set({ size: currentTarget.value })}
         />
         <NativeSelect
-          label="They come out of"
+          label={words.pipes.from}
           value={form.typed.from}
           data={pipeOrigins.map(({ value, label }) => ({ value: String(value), label }))}
           onChange={({ currentTarget }) =>

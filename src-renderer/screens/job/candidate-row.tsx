@@ -7,6 +7,7 @@ import { heatInWords, useHeatFirst, withHeat } from '../../parts/heat-in-words.t
 import { GenericMark, Verdict } from '../../parts/notice.tsx'
 import { Why } from '../../parts/why.tsx'
 import styles from './job.module.css'
+import { words } from './add-swap/add-swap.words.ts'
 
 type Answer = AnswerOf<'emitter.choose'>
 type Candidate<T> = {
@@ -23,15 +24,15 @@ export function RankedRow({ candidate, chosen, choose }: Candidate<Answer['ranke
     <CandidateRow candidate={candidate} generic={generic} chosen={chosen} choose={choose}>
       <Size of={candidate} />
       <span className={styles.fitted}>
-        <strong>{money(fittedPence)}</strong> fitted, before VAT{' '}
-        <Why of={`what ${name} costs fitted`} why={why} />
+        <strong>{money(fittedPence)}</strong> {words.row.fitted}{' '}
+        <Why of={words.row.whyFitted(name)} why={why} />
       </span>
       <Verdict tone="good">
-        gives {heatInWords(givesW, first)}, {heatInWords(spareW, first)} to spare
+        {words.row.givesToSpare(heatInWords(givesW, first), heatInWords(spareW, first))}
       </Verdict>
       {gaps.map((gap) => (
         <Verdict key={gap} tone="warn">
-          not in the price: {gap}
+          {words.row.notPriced(gap)}
         </Verdict>
       ))}
       {warnings.map((warning) => (
@@ -48,8 +49,8 @@ type Sized = Pick<Emitter, 'name' | 'heightMm' | 'widthMm'>
 
 /** Its size, where its name does not say it already. */
 function Size({ of: { name, heightMm, widthMm } }: { readonly of: Sized }) {
-  const size = `${heightMm} high x ${widthMm} wide`
-  return name.includes(size) ? null : <span>{size} (mm)</span>
+  const size = words.row.size(heightMm, widthMm)
+  return name.includes(size) ? null : <span>{words.row.inMm(size)}</span>
 }
 
 /** An emitter that does not suit, and why. It can be chosen all the same: the person was in the room. */
@@ -58,7 +59,7 @@ export function RefusedRow({ candidate, chosen, choose }: Candidate<Answer['refu
   return (
     <CandidateRow candidate={candidate} generic={candidate.generic} chosen={chosen} choose={choose}>
       <Size of={candidate} />
-      <span>gives {heatInWords(candidate.givesW, first)}</span>
+      <span>{words.row.gives(heatInWords(candidate.givesW, first))}</span>
       {candidate.reasons.map(({ says }) => (
         <Verdict key={says} tone="bad">
           {withHeat(says, first)}
@@ -74,6 +75,7 @@ type RowProps = Candidate<Pick<Emitter, 'itemId' | 'name'>> & {
 }
 
 function CandidateRow({ candidate, generic, chosen, choose, children }: RowProps) {
+  const what = chosen ? words.row.chosen : words.row.choose
   return (
     <li className={styles.candidate} data-chosen={chosen}>
       <div>
@@ -85,10 +87,10 @@ function CandidateRow({ candidate, generic, chosen, choose, children }: RowProps
       <Button
         variant={chosen ? 'filled' : 'default'}
         aria-pressed={chosen}
-        aria-label={`${chosen ? 'Chosen' : 'Choose'}: ${candidate.name}`}
+        aria-label={words.row.named(what, candidate.name)}
         onClick={() => choose(candidate)}
       >
-        {chosen ? 'Chosen' : 'Choose'}
+        {what}
       </Button>
     </li>
   )

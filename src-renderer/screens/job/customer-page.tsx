@@ -5,6 +5,7 @@ import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import styles from './job.module.css'
 import { freeId } from './new-things.ts'
+import { words } from './job.words.ts'
 
 /** What the job is, who it is for and where. */
 export function CustomerPage() {
@@ -14,28 +15,28 @@ export function CustomerPage() {
   }, [])
   return (
     <Stack>
-      <Card title="The job">
+      <Card title={words.job.title}>
         <FieldGrid>
           <Wide>
-            <DraftText path="title" label="What the job is" />
+            <DraftText path="title" label={words.job.what} />
           </Wide>
-          <DraftText path="reference" label="Your reference" optional />
+          <DraftText path="reference" label={words.job.reference} optional />
           <DraftText
             path="quotedOn"
-            label="Date of the quote"
-            hint="Today, when left empty"
+            label={words.job.quotedOn}
+            hint={words.job.quotedOnHint}
             type="date"
             optional
           />
         </FieldGrid>
       </Card>
-      <Card title="The customer">
+      <Card title={words.customer.title}>
         <FieldGrid>
-          <DraftText path="customer.name" label="Name" />
-          <DraftText path="customer.phone" label="Telephone" optional />
-          <DraftText path="customer.email" label="Email" optional />
+          <DraftText path="customer.name" label={words.customer.name} />
+          <DraftText path="customer.phone" label={words.customer.phone} optional />
+          <DraftText path="customer.email" label={words.customer.email} optional />
           <Wide>
-            <DraftLines path="customer.addressLines" label="Address, line by line" asList />
+            <DraftLines path="customer.addressLines" label={words.customer.address} asList />
           </Wide>
         </FieldGrid>
       </Card>
@@ -51,19 +52,19 @@ function Site() {
     change({ kind: 'set', path: 'site.addressLines', value: [...job.customer.addressLines] })
   return (
     <Card
-      title="The site"
+      title={words.site.title}
       aside={
         <Button variant="default" onClick={sameAsCustomer}>
-          Same address as the customer
+          {words.site.same}
         </Button>
       }
     >
       <FieldGrid>
         <Wide>
-          <DraftLines path="site.addressLines" label="Address of the site, line by line" asList />
+          <DraftLines path="site.addressLines" label={words.site.address} asList />
         </Wide>
-        <DraftNumber path="site.travelKm" label="Distance one way (km)" />
-        <DraftNumber path="site.upperFloors" label="Floors above the ground floor" />
+        <DraftNumber path="site.travelKm" label={words.site.distance} />
+        <DraftNumber path="site.upperFloors" label={words.site.floors} />
       </FieldGrid>
     </Card>
   )
@@ -81,23 +82,20 @@ function Options() {
     change({
       kind: 'add',
       path: 'options',
-      value: { optionId, name: 'Extra work', netPence: 0, chosen: false },
+      value: { optionId, name: words.options.fresh, netPence: 0, chosen: false },
     })
   }
   return (
-    <Card
-      title="Options"
-      says="Work offered beside the job at a fixed price. It stays outside the total until the customer chooses it."
-    >
+    <Card title={words.options.title} says={words.options.says}>
       <Stack>
         {options.map((option, at) => (
           <div key={option.optionId} className={styles.item}>
             <FieldGrid>
               <Wide>
-                <DraftText path={`options[${at}].name`} label={`Option ${at + 1}`} />
+                <DraftText path={`options[${at}].name`} label={words.options.option(at + 1)} />
               </Wide>
-              <DraftMoney path={`options[${at}].netPence`} label="Price before VAT (£)" />
-              <DraftCheck path={`options[${at}].chosen`} label="The customer has chosen it" />
+              <DraftMoney path={`options[${at}].netPence`} label={words.options.price} />
+              <DraftCheck path={`options[${at}].chosen`} label={words.options.chosen} />
             </FieldGrid>
             <Row>
               <Button
@@ -105,14 +103,14 @@ function Options() {
                 color="gray"
                 onClick={() => change({ kind: 'remove', path: `options[${at}]` })}
               >
-                Remove option {at + 1}
+                {words.options.remove(at + 1)}
               </Button>
             </Row>
           </div>
         ))}
         <Row>
           <Button variant="default" onClick={add}>
-            Add an option
+            {words.options.add}
           </Button>
         </Row>
       </Stack>

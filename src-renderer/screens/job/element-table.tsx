@@ -5,22 +5,23 @@ import { useOpenJob } from '../../draft/use-draft.ts'
 import { boundaries } from '../../parts/words.ts'
 import styles from './job.module.css'
 import { UValueChooser } from './u-value/u-value-chooser.tsx'
+import { words } from './heat.words.ts'
 
 type Table = { readonly path: string; readonly elements: readonly HeatElement[] }
 
 /** Walls, floors and ceilings through which the room loses heat, with the windows and doors in them. */
 export function ElementTable({ path, elements }: Table) {
-  if (elements.length === 0) return <p>No walls, floors or ceilings yet.</p>
+  if (elements.length === 0) return <p>{words.table.none}</p>
   return (
     <div className={styles.scroll}>
-      <table className={styles.table} aria-label="Walls, floors and ceilings">
+      <table className={styles.table} aria-label={words.table.label}>
         <thead>
           <tr>
-            <th scope="col">Element</th>
-            <th scope="col">Area (m²)</th>
-            <th scope="col">U-value (W/m²K)</th>
-            <th scope="col">Beyond it</th>
-            <th scope="col">How warm it is there</th>
+            {words.table.columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
             <td />
           </tr>
         </thead>
@@ -37,7 +38,11 @@ type Rows = { readonly path: string; readonly element: HeatElement }
 function ElementRows({ path, element }: Rows) {
   const { change } = useOpenJob()
   const addOpening = () =>
-    change({ kind: 'add', path: `${path}.openings`, value: { name: 'Window', areaM2: 1, uWPerM2K: 2.8 } })
+    change({
+      kind: 'add',
+      path: `${path}.openings`,
+      value: { name: words.table.newOpening, areaM2: 1, uWPerM2K: 2.8 },
+    })
   return (
     <tbody>
       <tr>
@@ -54,9 +59,12 @@ function ElementRows({ path, element }: Rows) {
         <tr key={at} className={styles.opening}>
           <AreaCells path={`${path}.openings[${at}]`} name={opening.name} areaM2={opening.areaM2} />
           <td colSpan={2}>
-            <span className={styles.said}>Opening in {element.name}</span>
+            <span className={styles.said}>{words.table.openingIn(element.name)}</span>
           </td>
-          <RemoveCell path={`${path}.openings[${at}]`} name={`${opening.name} in ${element.name}`} />
+          <RemoveCell
+            path={`${path}.openings[${at}]`}
+            name={words.table.openingNamed(opening.name, element.name)}
+          />
         </tr>
       ))}
       <tr className={styles.opening}>
@@ -64,9 +72,9 @@ function ElementRows({ path, element }: Rows) {
           <Button
             variant="subtle"
             onClick={addOpening}
-            aria-label={`Add a window or door in ${element.name}`}
+            aria-label={words.table.addOpeningNamed(element.name)}
           >
-            Add a window or door
+            {words.table.addOpening}
           </Button>
         </td>
       </tr>
@@ -80,13 +88,13 @@ function AreaCells({ path, name, areaM2 }: Cells) {
   return (
     <>
       <td className={styles.named}>
-        <DraftText bare path={`${path}.name`} label={`Name of ${name}`} />
+        <DraftText bare path={`${path}.name`} label={words.table.name(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.areaM2`} label={`Area of ${name} (m²)`} />
+        <DraftNumber bare path={`${path}.areaM2`} label={words.table.area(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.uWPerM2K`} label={`U-value of ${name} (W/m²K)`} />
+        <DraftNumber bare path={`${path}.uWPerM2K`} label={words.table.uValue(name)} />
         <UValueChooser path={`${path}.uWPerM2K`} name={name} areaM2={areaM2} />
       </td>
     </>
@@ -100,10 +108,10 @@ function RemoveCell({ path, name }: { readonly path: string; readonly name: stri
       <Button
         variant="subtle"
         color="gray"
-        aria-label={`Remove ${name}`}
+        aria-label={words.table.removeNamed(name)}
         onClick={() => change({ kind: 'remove', path })}
       >
-        Remove
+        {words.table.remove}
       </Button>
     </td>
   )
@@ -122,7 +130,7 @@ function BoundaryKind({ path, element }: Rows) {
   return (
     <NativeSelect
       id={`${path}.kind`}
-      aria-label={`Beyond ${element.name}`}
+      aria-label={words.table.beyond(element.name)}
       value={element.boundary.kind}
       data={boundaries.map(({ value, label }) => ({ value: String(value), label }))}
       onChange={({ currentTarget }) => change({ kind: 'set', path, value: newBoundary[currentTarget.value] })}
@@ -134,15 +142,13 @@ type Figure = { readonly path: string; readonly boundary: Boundary; readonly nam
 
 function BoundaryFigure({ path, boundary, name }: Figure) {
   if (boundary.kind === 'room') {
-    return <DraftNumber bare path={`${path}.roomC`} label={`Room beyond ${name} (°C)`} />
+    return <DraftNumber bare path={`${path}.roomC`} label={words.table.roomBeyond(name)} />
   }
   if (boundary.kind === 'unheated') {
-    return <DraftNumber bare path={`${path}.factor`} label={`Factor beyond ${name} (0 to 1)`} />
+    return <DraftNumber bare path={`${path}.factor`} label={words.table.factorBeyond(name)} />
   }
   if (boundary.kind === 'ground') {
-    return (
-      <DraftNumber bare path={`${path}.meanOutsideC`} label={`Mean outside temperature for ${name} (°C)`} />
-    )
+    return <DraftNumber bare path={`${path}.meanOutsideC`} label={words.table.meanOutside(name)} />
   }
-  return <span className={styles.said}>As the coldest day</span>
+  return <span className={styles.said}>{words.table.coldestDay}</span>
 }

@@ -14,6 +14,7 @@ import { centreKinds, valveFinishes, valveKinds } from '../../parts/words.ts'
 import { Why } from '../../parts/why.tsx'
 import { EmitterPicker } from './emitter-picker.tsx'
 import styles from './job.module.css'
+import { words } from './job.words.ts'
 
 type SwapAt = { readonly path: string; readonly swap: Swap }
 
@@ -23,10 +24,10 @@ export function EmitterCard({ path, swap }: SwapAt) {
   const [choosing, setChoosing] = useState(false)
   return (
     <Card
-      title="The new emitter"
+      title={words.emitter.title}
       aside={
         <Button variant="default" aria-expanded={choosing} onClick={() => setChoosing(!choosing)}>
-          {choosing ? 'Close the catalogue' : 'Choose another emitter'}
+          {choosing ? words.emitter.close : words.emitter.another}
         </Button>
       }
     >
@@ -55,7 +56,7 @@ function Chosen({ path, swap }: SwapAt) {
   const first = useHeatFirst()
   const warmth = quote?.warmth.find((one) => one.swapId === swap.swapId)
   const problems = problemsOf(asked.error)
-  if (problems.length > 0) return <ProblemList title="This emitter can't be found" problems={problems} />
+  if (problems.length > 0) return <ProblemList title={words.emitter.cannotFind} problems={problems} />
   const item = asked.data?.item
   return (
     <div id={`${path}.emitterId`} tabIndex={-1}>
@@ -65,19 +66,17 @@ function Chosen({ path, swap }: SwapAt) {
       </p>
       {item?.kind === 'emitter' ? (
         <div className={styles.facts}>
-          <span>
-            {item.heightMm} high x {item.widthMm} wide x {item.depthMm} deep (mm)
-          </span>
-          <span>rated {heatInWords(item.ratedW, first)}</span>
-          <span>{plain(item.dryKg)} kg dry</span>
-          <span>pipe centres {item.pipeCentresMm} mm</span>
+          <span>{words.emitter.size(item.heightMm, item.widthMm, item.depthMm)}</span>
+          <span>{words.emitter.rated(heatInWords(item.ratedW, first))}</span>
+          <span>{words.emitter.dry(plain(item.dryKg))}</span>
+          <span>{words.emitter.pipeCentres(item.pipeCentresMm)}</span>
         </div>
       ) : null}
       {refused === undefined ? null : <Verdict tone="bad">{refused}</Verdict>}
       {warmth === undefined ? null : (
         <div>
           <Verdict tone={warmth.enough ? 'good' : 'bad'}>{warmthInWords(warmth, first)}</Verdict>{' '}
-          <Why of="whether the room is warm" why={warmth.why} />
+          <Why of={words.emitter.whyWarm} why={warmth.why} />
         </div>
       )}
     </div>
@@ -87,18 +86,14 @@ function Chosen({ path, swap }: SwapAt) {
 function Placing({ path, swap }: SwapAt) {
   return (
     <FieldGrid>
-      <DraftChoice path={`${path}.valves.kind`} label="Valves" choices={valveKinds} />
-      <DraftChoice path={`${path}.valves.finish`} label="Finish of the valves" choices={valveFinishes} />
+      <DraftChoice path={`${path}.valves.kind`} label={words.emitter.valves} choices={valveKinds} />
+      <DraftChoice path={`${path}.valves.finish`} label={words.emitter.valveFinish} choices={valveFinishes} />
       <Centre path={`${path}.centre`} centre={swap.centre} />
       {swap.centre.kind === 'at' ? (
-        <DraftNumber path={`${path}.centre.xMm`} label="Centre line, from the left (mm)" />
+        <DraftNumber path={`${path}.centre.xMm`} label={words.emitter.centreLine} />
       ) : null}
-      <DraftNumber path={`${path}.bottomMm`} label="Bottom edge above the floor (mm)" />
-      <DraftNumber
-        path={`${path}.elementW`}
-        label="Electric element (W)"
-        hint="Towel rails only; empty for none"
-      />
+      <DraftNumber path={`${path}.bottomMm`} label={words.emitter.bottom} />
+      <DraftNumber path={`${path}.elementW`} label={words.emitter.element} hint={words.emitter.elementHint} />
     </FieldGrid>
   )
 }
@@ -117,7 +112,7 @@ function Centre({ path, centre }: { readonly path: string; readonly centre: Cent
   return (
     <NativeSelect
       id={path}
-      label="Where its middle goes"
+      label={words.emitter.middle}
       error={error}
       value={centre.kind === 'fromPipe' ? `fromPipe:${centre.side}` : centre.kind}
       data={centreKinds.map(({ value, label }) => ({ value: String(value), label }))}

@@ -10,8 +10,9 @@ import { ProblemList, Waiting } from '../../parts/notice.tsx'
 import { RankedRow, RefusedRow } from './candidate-row.tsx'
 import styles from './job.module.css'
 import { emitterSearchId, useChooseByKeys } from './add-swap/use-choose-by-keys.ts'
-import { mostShown, useCandidates } from './use-candidates.ts'
-import type { Place } from './use-candidates.ts'
+import { mostShown, useCandidates } from './add-swap/use-candidates.ts'
+import type { Place } from './add-swap/use-candidates.ts'
+import { words } from './add-swap/add-swap.words.ts'
 
 type Picker = {
   readonly place: Place
@@ -36,8 +37,8 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
       <TextInput
         id={emitterSearchId}
         type="search"
-        label="Find an emitter"
-        description="By size and kind: double 600 1000, or chrome rail. Enter goes to the first that is found."
+        label={words.picker.find}
+        description={words.picker.findSays}
         value={text}
         onKeyDown={list.fromSearch}
         onChange={({ currentTarget }) => {
@@ -45,15 +46,18 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
           setMost(atOnce)
         }}
       />
-      {problems.length === 0 ? null : (
-        <ProblemList title="The emitters can't be ranked" problems={problems} />
-      )}
-      {found.isPending ? <Waiting what="Looking in the catalogue" /> : null}
+      {problems.length === 0 ? null : <ProblemList title={words.picker.cannotRank} problems={problems} />}
+      {found.isPending ? <Waiting what={words.picker.looking} /> : null}
       <div role="status" className={styles.foundWords}>
         {answer === undefined ? null : foundInWords(answer, heat).map((says) => <p key={says}>{says}</p>)}
       </div>
       {answer === undefined || answer.looked === 0 ? null : (
-        <ul ref={list.ref} className={styles.candidates} aria-label="Emitters found" onKeyDown={list.along}>
+        <ul
+          ref={list.ref}
+          className={styles.candidates}
+          aria-label={words.picker.list}
+          onKeyDown={list.along}
+        >
           {answer.ranked.map((one) => (
             <RankedRow key={one.itemId} candidate={one} chosen={one.itemId === chosenId} choose={choose} />
           ))}
@@ -65,7 +69,7 @@ export function EmitterPicker({ place, chosenId, choose }: Picker) {
       {answer !== undefined && hasMore(answer) ? (
         <Row>
           <Button mt="sm" variant="default" onClick={() => setMost(most + atOnce)}>
-            Show more emitters
+            {words.picker.more}
           </Button>
         </Row>
       ) : null}
@@ -82,17 +86,10 @@ function hasMore({ ranked, refused, counted }: Answer): boolean {
 function foundInWords(answer: Answer, heat: (watts: number) => string): readonly string[] {
   const { looked, ranked, counted, needW, rough, othersW, flowC, returnC, notes } = answer
   const suit = ranked.length + counted.dearer
-  const others = othersW > 0 ? `; the others in it give ${heat(othersW)}` : ''
+  const others = othersW > 0 ? heat(othersW) : null
   return [
-    suitInWords(looked, suit, counted.refused),
-    `The room needs ${heat(needW)}${rough ? ', by a rough guess' : ''}${others}; what each gives is at ${flowC}/${returnC} °C.`,
+    words.picker.suit(looked, suit, counted.refused),
+    words.picker.needs({ need: heat(needW), rough, others, flowC, returnC }),
     ...notes,
   ]
-}
-
-function suitInWords(looked: number, suit: number, refused: number): string {
-  const suits = `Of ${looked} ${looked === 1 ? 'emitter' : 'emitters'}, ${suit} ${suit === 1 ? 'suits' : 'suit'}`
-  const top = suit > 1 ? `${suits}, the cheapest fitted on top.` : `${suits}.`
-  if (refused === 0) return top
-  return `${top} ${suit === 0 ? 'Those' : 'Below, those'} that do not, the nearest first.`
 }

@@ -12,6 +12,7 @@ import { ElementTable } from './element-table.tsx'
 import styles from './job.module.css'
 import { LoadLine } from './quick/load-line.tsx'
 import { QuickCard } from './quick/quick-card.tsx'
+import { words } from './heat.words.ts'
 
 type Heat = { readonly path: string; readonly room: Room }
 
@@ -27,11 +28,9 @@ function useLoad({ roomC, heat }: Room) {
   const { job } = useOpenJob()
   const read = surveyedHeat.safeParse(heat)
   if (!read.success || typeof roomC !== 'number' || typeof job.survey.outsideC !== 'number') return null
-  const load = heatLoad({ room: { name: 'Room', roomC, outsideC: job.survey.outsideC, ...read.data } })
+  const load = heatLoad({ room: { name: words.room, roomC, outsideC: job.survey.outsideC, ...read.data } })
   return load.ok ? load.value : null
 }
-
-const notYet = 'Put right what is marked, and the heat shows here.'
 
 function Rough({ path, room }: Heat) {
   const { change } = useOpenJob()
@@ -50,44 +49,53 @@ function Rough({ path, room }: Heat) {
   }
   return (
     <Card
-      title="Heat needed, by a rough guess"
-      says="Good enough to begin with. It is marked as rough on the quote and cannot back a flow temperature."
+      title={words.rough.title}
+      says={words.rough.says}
       aside={
         <Button variant="default" onClick={measure}>
-          Measure it element by element
+          {words.rough.measure}
         </Button>
       }
     >
       <FieldGrid>
-        <DraftNumber path={`${path}.heat.volumeM3`} label="Volume (m³)" />
-        <DraftNumber path={`${path}.heat.roughWPerM3`} label="Rough heat (W for each m³)" />
+        <DraftNumber path={`${path}.heat.volumeM3`} label={words.volume} />
+        <DraftNumber path={`${path}.heat.roughWPerM3`} label={words.rough.heat} />
       </FieldGrid>
       <div className={styles.more}>
-        <LoadLine load={load} says={load === null ? notYet : 'Rough: a guess by volume.'} />
+        <LoadLine load={load} says={load === null ? words.notYet : words.rough.made} />
       </div>
     </Card>
   )
 }
 
 /** An outside wall to be measured; the U-value is a starting point from memory. */
-const newElement = { name: 'Outside wall', areaM2: 10, uWPerM2K: 1.6, boundary: { kind: 'outside' } }
+const newElement = {
+  name: words.measured.newElement,
+  areaM2: 10,
+  uWPerM2K: 1.6,
+  boundary: { kind: 'outside' },
+}
 
 function Measured({ path, room }: Heat) {
   const { change } = useOpenJob()
   const load = useLoad(room)
   const heat: SurveyedHeat = room.heat
   return (
-    <Card title="Heat needed, element by element" aside={<OtherWays path={path} room={room} />}>
+    <Card title={words.measured.title} aside={<OtherWays path={path} room={room} />}>
       <FieldGrid>
-        <DraftNumber path={`${path}.heat.volumeM3`} label="Volume (m³)" />
-        <DraftNumber path={`${path}.heat.floorAreaM2`} label="Floor area (m²)" />
-        <DraftNumber path={`${path}.heat.airChangesPerHour`} label="Air changes an hour" />
+        <DraftNumber path={`${path}.heat.volumeM3`} label={words.volume} />
+        <DraftNumber path={`${path}.heat.floorAreaM2`} label={words.measured.floorArea} />
+        <DraftNumber path={`${path}.heat.airChangesPerHour`} label={words.measured.airChanges} />
         <DraftNumber
           path={`${path}.heat.thermalBridgeWPerM2K`}
-          label="Thermal bridges (W/m²K)"
-          hint="Added to each U-value"
+          label={words.measured.bridges}
+          hint={words.measured.bridgesHint}
         />
-        <DraftNumber path={`${path}.heat.reheatWPerM2`} label="Reheat (W/m²)" hint="Empty for none" />
+        <DraftNumber
+          path={`${path}.heat.reheatWPerM2`}
+          label={words.measured.reheat}
+          hint={words.measured.reheatHint}
+        />
       </FieldGrid>
       <div className={styles.more}>
         <ElementTable path={`${path}.heat.elements`} elements={'elements' in heat ? heat.elements : []} />
@@ -96,12 +104,12 @@ function Measured({ path, room }: Heat) {
             variant="default"
             onClick={() => change({ kind: 'add', path: `${path}.heat.elements`, value: newElement })}
           >
-            Add a wall, floor or ceiling
+            {words.measured.add}
           </Button>
         </Row>
       </div>
       <div className={styles.more}>
-        <LoadLine load={load} says={load === null ? notYet : 'Element by element.'} />
+        <LoadLine load={load} says={load === null ? words.notYet : words.measured.made} />
       </div>
     </Card>
   )
@@ -125,23 +133,20 @@ function OtherWays({ path, room }: Heat) {
     <Row>
       {room.quick === undefined ? null : (
         <Button variant="default" onClick={() => setAsking(true)}>
-          Back to quick entry
+          {words.other.quick}
         </Button>
       )}
       <Button variant="default" onClick={guess}>
-        Guess it by volume instead
+        {words.other.guess}
       </Button>
       <Confirm
         opened={asking}
-        title="Back to quick entry?"
-        yes="Make them anew"
+        title={words.other.title}
+        yes={words.other.yes}
         onYes={quick}
         onNo={() => setAsking(false)}
       >
-        <p>
-          With the next quick answer that you change, every wall, floor and ceiling is made anew. What you
-          changed in the table by hand then goes.
-        </p>
+        <p>{words.other.says}</p>
       </Confirm>
     </Row>
   )

@@ -9,6 +9,7 @@ import { RoomPage } from './room-page.tsx'
 import { SurveySide } from './survey-side.tsx'
 import { SwapPage } from './swap-page.tsx'
 import { SystemPage } from './system-page.tsx'
+import { words } from './job.words.ts'
 
 /** The survey: customer, system, rooms and swaps, one page each, with the way between them on the left. */
 export function JobScreen() {
@@ -51,10 +52,10 @@ function SwapAt({ swapId }: { readonly swapId: string }) {
   return at < 0 ? <Gone what="swap" /> : <SwapPage key={swapId} at={at} />
 }
 
-function Gone({ what }: { readonly what: string }) {
+function Gone({ what }: { readonly what: 'room' | 'swap' }) {
   return (
-    <Nothing title={`This ${what} is not in the job`}>
-      <p>It was removed, or undone. Choose another on the left, or bring it back with Undo.</p>
+    <Nothing title={words.gone[what]}>
+      <p>{words.gone.says}</p>
     </Nothing>
   )
 }

@@ -3,6 +3,7 @@ import { quickRoomEntry } from '../../../src-main/domain/quick-room.ts'
 import type { QuickRoomAnswer } from '../../../src-main/engine/heat/quick-room.ts'
 import type { QuickTyped } from './quick/worked-out.ts'
 import type { Pipe, Side, Wall } from '../../../src-main/domain/wall.ts'
+import { words } from './job.words.ts'
 
 /** The first of `room-1`, `room-2` … that nobody has. */
 export function freeId(stem: string, taken: readonly string[]): string {
@@ -79,7 +80,7 @@ export function quickRoomOf(
 /** The same room again under another name: walls, heat and quick answers, without its photos. */
 export function roomAgain(room: Room, taken: readonly string[]): Room {
   const { photos: _, ...rest } = room
-  return { ...rest, roomId: freeId('room', taken), name: `${room.name} (copy)`.slice(0, 200) }
+  return { ...rest, roomId: freeId('room', taken), name: words.room.copyOf(room.name).slice(0, 200) }
 }
 
 export function newWall(
@@ -87,7 +88,13 @@ export function newWall(
   size: { readonly widthMm: number; readonly heightMm: number },
 ): Wall {
   const wallId = freeId('wall', taken)
-  return { wallId, name: wallId.replace('wall-', 'Wall '), ...size, build: 'solidMasonry', finish: 'paint' }
+  return {
+    wallId,
+    name: words.wall.fresh(wallId.replace('wall-', '')),
+    ...size,
+    build: 'solidMasonry',
+    finish: 'paint',
+  }
 }
 
 /** A pipe end to be filled in. */

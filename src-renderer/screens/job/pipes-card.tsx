@@ -7,6 +7,7 @@ import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import { pipeCarries, pipeMaterials, pipeOrigins, pipeSizes, sides } from '../../parts/words.ts'
 import styles from './job.module.css'
 import { newPipe } from './new-things.ts'
+import { words } from './job.words.ts'
 
 type SwapAt = { readonly path: string; readonly swap: Swap }
 
@@ -22,7 +23,7 @@ export function PipesCard({ path, swap }: SwapAt) {
     change({ kind: 'add', path: `${path}.pipes`, value: newPipe(side, 0, { from, outsideMm, material }) })
   }
   return (
-    <Card title="The pipes" says="Measured from the wall’s left end to the middle of each pipe.">
+    <Card title={words.pipes.title} says={words.pipes.says}>
       <Stack>
         {swap.pipes.map((pipe, at) => (
           <PipeBox key={at} path={`${path}.pipes[${at}]`} pipe={pipe} />
@@ -31,7 +32,7 @@ export function PipesCard({ path, swap }: SwapAt) {
           <Row>
             {missing.map((side) => (
               <Button key={side} variant="default" onClick={() => add(side)}>
-                Add the {side} pipe
+                {words.pipes.add[side]}
               </Button>
             ))}
           </Row>
@@ -43,38 +44,30 @@ export function PipesCard({ path, swap }: SwapAt) {
 
 function PipeBox({ path, pipe }: { readonly path: string; readonly pipe: Pipe }) {
   const { change } = useOpenJob()
-  const name = pipe.side === 'left' ? 'Left pipe' : 'Right pipe'
+  const name = words.pipes.names[pipe.side]
   return (
     <fieldset className={styles.item}>
       <legend>{name}</legend>
       <FieldGrid>
-        <DraftChoice path={`${path}.side`} label="Side" choices={sides} />
-        <DraftNumber path={`${path}.xMm`} label="From the left (mm)" />
-        <DraftChoice path={`${path}.from`} label="Comes out of" choices={pipeOrigins} />
-        <DraftNumber path={`${path}.yMm`} label="Its end above the floor (mm)" hint="Empty if not measured" />
-        <DraftChoice path={`${path}.material`} label="Material" choices={pipeMaterials} />
-        <DraftChoice path={`${path}.outsideMm`} label="Size" choices={pipeSizes} />
-        <DraftNumber
-          path={`${path}.offWallMm`}
-          label="Its middle off the wall (mm)"
-          hint="Empty if not measured"
-        />
-        <DraftChoice path={`${path}.carries`} label="Carries" choices={pipeCarries} />
+        <DraftChoice path={`${path}.side`} label={words.pipes.side} choices={sides} />
+        <DraftNumber path={`${path}.xMm`} label={words.pipes.fromLeft} />
+        <DraftChoice path={`${path}.from`} label={words.pipes.from} choices={pipeOrigins} />
+        <DraftNumber path={`${path}.yMm`} label={words.pipes.end} hint={words.pipes.notMeasured} />
+        <DraftChoice path={`${path}.material`} label={words.pipes.material} choices={pipeMaterials} />
+        <DraftChoice path={`${path}.outsideMm`} label={words.pipes.size} choices={pipeSizes} />
+        <DraftNumber path={`${path}.offWallMm`} label={words.pipes.offWall} hint={words.pipes.notMeasured} />
+        <DraftChoice path={`${path}.carries`} label={words.pipes.carries} choices={pipeCarries} />
         <DraftNumber
           path={`${path}.coldVoidMm`}
-          label="Through a cold void (mm)"
-          hint="Its length there, or empty"
+          label={words.pipes.coldVoid}
+          hint={words.pipes.coldVoidHint}
         />
         <Wide>
-          <DraftCheck
-            path={`${path}.fixed`}
-            label="It cannot be moved (in a screed, behind tiles that stay)"
-            optional
-          />
+          <DraftCheck path={`${path}.fixed`} label={words.pipes.fixed} optional />
         </Wide>
       </FieldGrid>
       <Button mt="sm" variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
-        Remove the {pipe.side} pipe
+        {words.pipes.remove[pipe.side]}
       </Button>
     </fieldset>
   )

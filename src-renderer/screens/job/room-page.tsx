@@ -12,6 +12,7 @@ import { newWall, roomAgain } from './new-things.ts'
 import { PhotoCard } from './photos/photo-card.tsx'
 import { RoomSwaps } from './wall/room-swaps.tsx'
 import { WallCard } from './wall-card.tsx'
+import { words } from './job.words.ts'
 
 /** One room: what it is, the heat it needs, and its walls. */
 export function RoomPage({ at }: { readonly at: number }) {
@@ -44,7 +45,7 @@ export function RoomPage({ at }: { readonly at: number }) {
       ))}
       <Row>
         <Button variant="default" onClick={addWall}>
-          Add a wall
+          {words.room.addWall}
         </Button>
       </Row>
       <PhotoCard path={`${path}.photos`} photos={room.photos ?? []} />
@@ -72,7 +73,7 @@ function AgainRoom({ at }: { readonly at: number }) {
   }
   return (
     <Button variant="default" onClick={again}>
-      Another room like this
+      {words.room.again}
     </Button>
   )
 }
@@ -80,34 +81,22 @@ function AgainRoom({ at }: { readonly at: number }) {
 /** With quick entry, use and temperature are asked there, because the heat is made anew from them. */
 function RoomCard({ path, quick }: { readonly path: string; readonly quick: boolean }) {
   return (
-    <Card title="The room">
+    <Card title={words.room.title}>
       <FieldGrid>
-        <DraftText path={`${path}.name`} label="Name of the room" />
-        {quick ? null : <DraftChoice path={`${path}.use`} label="Used as" choices={roomUses} />}
-        {quick ? null : <DraftNumber path={`${path}.roomC`} label="Design temperature (°C)" />}
-        <DraftChoice path={`${path}.floor`} label="Floor covering" choices={floors} />
-        <DraftNumber path={`${path}.storey`} label="Storey (0 is the ground floor)" />
-        <DraftNumber
-          path={`${path}.otherEmittersW`}
-          label="Other emitters give (W)"
-          hint="Those that stay; or empty"
-        />
+        <DraftText path={`${path}.name`} label={words.room.name} />
+        {quick ? null : <DraftChoice path={`${path}.use`} label={words.room.use} choices={roomUses} />}
+        {quick ? null : <DraftNumber path={`${path}.roomC`} label={words.room.roomC} />}
+        <DraftChoice path={`${path}.floor`} label={words.room.floor} choices={floors} />
+        <DraftNumber path={`${path}.storey`} label={words.room.storey} />
+        <DraftNumber path={`${path}.otherEmittersW`} label={words.room.others} hint={words.room.othersHint} />
         <Wide>
-          <DraftCheck
-            path={`${path}.holdsThermostat`}
-            label="Holds the room thermostat, or the bypass"
-            optional
-          />
+          <DraftCheck path={`${path}.holdsThermostat`} label={words.room.thermostat} optional />
         </Wide>
         <Wide>
-          <DraftCheck
-            path={`${path}.tightAccess`}
-            label="No room to stand close to the wall and work"
-            optional
-          />
+          <DraftCheck path={`${path}.tightAccess`} label={words.room.tight} optional />
         </Wide>
         <Wide>
-          <DraftLines path={`${path}.note`} label="Note" />
+          <DraftLines path={`${path}.note`} label={words.room.note} />
         </Wide>
       </FieldGrid>
     </Card>
@@ -134,16 +123,16 @@ function RemoveRoom({ at }: { readonly at: number }) {
   return (
     <>
       <Button variant="subtle" color="gray" onClick={() => setAsking(true)}>
-        Remove this room
+        {words.room.remove}
       </Button>
       <Confirm
         opened={asking}
-        title="Remove this room?"
-        yes="Remove the room"
+        title={words.room.removeTitle}
+        yes={words.room.removeYes}
         onYes={remove}
         onNo={() => setAsking(false)}
       >
-        <p>{room?.name} goes with its walls and its swaps. Undo brings it back.</p>
+        <p>{words.room.removeSays(room?.name ?? '')}</p>
       </Confirm>
     </>
   )

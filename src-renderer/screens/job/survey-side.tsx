@@ -2,42 +2,43 @@ import type { ReactNode } from 'react'
 import { Link, useLocation } from 'wouter'
 import { fieldOf, useOpenJob } from '../../draft/use-draft.ts'
 import styles from './job.module.css'
+import { words } from './job.words.ts'
 
 /** The way between the pages of the survey. */
 export function SurveySide({ survey }: { readonly survey: string }) {
   const { job } = useOpenJob()
   const roomName = (roomId: string) => job.rooms.find((room) => room.roomId === roomId)?.name
   return (
-    <nav className={styles.side} aria-label="The survey">
+    <nav className={styles.side} aria-label={words.side.label}>
       <ul>
         <Place href={survey} fields={/^(title|reference|quotedOn|customer|site|options)/}>
-          Customer and site
+          {words.side.customer}
         </Place>
         <Place href={`${survey}/system`} fields={/^survey/}>
-          The system
+          {words.side.system}
         </Place>
       </ul>
-      <h2>Rooms</h2>
+      <h2>{words.side.rooms}</h2>
       <ul>
         {job.rooms.map((room, at) => (
           <Place key={room.roomId} href={`${survey}/room/${room.roomId}`} fields={fieldsUnder('rooms', at)}>
-            {room.name === '' ? 'A room without a name' : room.name}
+            {room.name === '' ? words.side.unnamedRoom : room.name}
           </Place>
         ))}
         <Place href={`${survey}/add-room`} adds>
-          Add a room
+          {words.side.addRoom}
         </Place>
       </ul>
-      <h2>Swaps</h2>
+      <h2>{words.side.swaps}</h2>
       <ul>
         {job.swaps.map((swap, at) => (
           <Place key={swap.swapId} href={`${survey}/swap/${swap.swapId}`} fields={fieldsUnder('swaps', at)}>
-            {roomName(swap.roomId) ?? 'Room not chosen'}
-            <span className={styles.placeUnder}>{swap.existing?.name ?? 'A new emitter'}</span>
+            {roomName(swap.roomId) ?? words.side.noRoom}
+            <span className={styles.placeUnder}>{swap.existing?.name ?? words.side.newEmitter}</span>
           </Place>
         ))}
         <Place href={`${survey}/add-swap`} adds>
-          Add a swap
+          {words.side.addSwap}
         </Place>
       </ul>
     </nav>
@@ -73,7 +74,7 @@ function Place({ href, fields, adds = false, children }: PlaceProps) {
       >
         {adds ? <span aria-hidden>+ </span> : null}
         {children}
-        {wrong ? <span className={styles.wrong}> (put right)</span> : null}
+        {wrong ? <span className={styles.wrong}> {words.side.putRight}</span> : null}
       </Link>
     </li>
   )

@@ -13,6 +13,7 @@ import { EmitterCard } from './emitter-card.tsx'
 import { OldEmitterCard } from './old-emitter-card.tsx'
 import { PipesCard } from './pipes-card.tsx'
 import { FactorsCard } from './wall/factors-card.tsx'
+import { words } from './job.words.ts'
 
 /** One swap: where, what comes off, the pipes, what goes up, and how it looks on the wall. */
 export function SwapPage({ at }: { readonly at: number }) {
@@ -24,12 +25,8 @@ export function SwapPage({ at }: { readonly at: number }) {
   return (
     <Stack>
       <EmitterCard path={path} swap={swap} />
-      <Card title="On the wall">
-        {hung === null ? (
-          <p>Choose the wall it hangs on under “Where it hangs”, and the drawing is here.</p>
-        ) : (
-          <WallBoard key={swap.swapId} job={job} {...hung} />
-        )}
+      <Card title={words.swap.onWall}>
+        {hung === null ? <p>{words.swap.noWall}</p> : <WallBoard key={swap.swapId} job={job} {...hung} />}
       </Card>
       <WhatIf roomId={swap.roomId} />
       <PipesCard path={path} swap={swap} />
@@ -47,16 +44,16 @@ function WhereCard({ path, swap }: { readonly path: string; readonly swap: Swap 
   const { job } = useOpenJob()
   const room = job.rooms.find((one) => one.roomId === swap.roomId)
   return (
-    <Card title="Where it hangs">
+    <Card title={words.swap.where}>
       <FieldGrid>
         <RoomChoice path={path} swap={swap} />
         <DraftChoice
           path={`${path}.wallId`}
-          label="Wall"
+          label={words.swap.wall}
           choices={(room?.walls ?? []).map(({ wallId, name }) => ({ value: wallId, label: name }))}
         />
         <Wide>
-          <DraftLines path={`${path}.note`} label="Note" />
+          <DraftLines path={`${path}.note`} label={words.swap.note} />
         </Wide>
       </FieldGrid>
     </Card>
@@ -75,7 +72,7 @@ function RoomChoice({ path, swap }: { readonly path: string; readonly swap: Swap
   return (
     <NativeSelect
       id={`${path}.roomId`}
-      label="Room"
+      label={words.swap.room}
       error={error}
       value={swap.roomId}
       data={job.rooms.map(({ roomId, name }) => ({ value: roomId, label: name }))}
@@ -96,16 +93,16 @@ function RemoveSwap({ at }: { readonly at: number }) {
   return (
     <>
       <Button variant="subtle" color="gray" onClick={() => setAsking(true)}>
-        Remove this swap
+        {words.swap.remove}
       </Button>
       <Confirm
         opened={asking}
-        title="Remove this swap?"
-        yes="Remove the swap"
+        title={words.swap.removeTitle}
+        yes={words.swap.removeYes}
         onYes={remove}
         onNo={() => setAsking(false)}
       >
-        <p>Its parts and its price go with it. Undo brings it back.</p>
+        <p>{words.swap.removeSays}</p>
       </Confirm>
     </>
   )

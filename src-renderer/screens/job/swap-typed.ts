@@ -2,9 +2,10 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import type { Pipe, PipeSizeMm } from '../../../src-main/domain/wall.ts'
 import { typedNumber } from '../../draft/typed-number.ts'
-import type { NewPlace } from './choice-input.ts'
+import type { NewPlace } from './add-swap/choice-input.ts'
 import { newPipe } from './new-things.ts'
 import type { SwapAsked } from './new-things.ts'
+import { words } from './add-swap/add-swap.words.ts'
 
 /** What a person has typed of a swap that is not in the job yet. */
 export type SwapTyped = {
@@ -30,7 +31,7 @@ export function startTyped(job: Job): SwapTyped {
     roomId: room?.roomId ?? '',
     wallId: room?.walls[0]?.wallId ?? '',
     hasOld: true,
-    oldName: 'Old radiator',
+    oldName: words.old.usual,
     oldWidth: '',
     oldHeight: '',
     leftX: '',
@@ -45,19 +46,19 @@ export function wrongIn(typed: SwapTyped): Partial<Record<TextField, string>> {
   const size = (text: string, what: string) => {
     const value = typedNumber(text)
     const right = typeof value === 'number' && value > 0 && value <= 20_000
-    return right ? undefined : `${what} must be a number of millimetres, more than 0 and at most 20000.`
+    return right ? undefined : words.wrong.size(what)
   }
-  const named = typed.oldName.trim() === '' ? 'Say what hangs there now.' : undefined
+  const named = typed.oldName.trim() === '' ? words.wrong.noName : undefined
   const all = {
     ...(typed.hasOld
       ? {
           oldName: named,
-          oldWidth: size(typed.oldWidth, 'Its width'),
-          oldHeight: size(typed.oldHeight, 'Its height'),
+          oldWidth: size(typed.oldWidth, words.wrong.width),
+          oldHeight: size(typed.oldHeight, words.wrong.height),
         }
       : {}),
-    leftX: size(typed.leftX, 'The place of the left pipe'),
-    rightX: size(typed.rightX, 'The place of the right pipe'),
+    leftX: size(typed.leftX, words.wrong.leftPipe),
+    rightX: size(typed.rightX, words.wrong.rightPipe),
   }
   return Object.fromEntries(Object.entries(all).filter(([, says]) => says !== undefined))
 }

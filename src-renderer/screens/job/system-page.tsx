@@ -2,42 +2,35 @@ import { DraftCheck, DraftChoice, DraftLines, DraftNumber, DraftText } from '../
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Stack, Wide } from '../../parts/card.tsx'
 import { drainWays, systemKinds } from '../../parts/words.ts'
+import { words } from './job.words.ts'
 
 /** The heating system and the house, as surveyed. */
 export function SystemPage() {
   return (
     <Stack>
-      <Card title="Temperatures" says="What the system really runs at on the coldest day, not what it could.">
+      <Card title={words.temperatures.title} says={words.temperatures.says}>
         <FieldGrid>
-          <DraftNumber path="survey.system.flowC" label="Flow temperature (°C)" />
-          <DraftNumber path="survey.system.returnC" label="Return temperature (°C)" />
-          <DraftNumber path="survey.outsideC" label="Coldest day outside (°C)" />
+          <DraftNumber path="survey.system.flowC" label={words.temperatures.flow} />
+          <DraftNumber path="survey.system.returnC" label={words.temperatures.return} />
+          <DraftNumber path="survey.outsideC" label={words.temperatures.outside} />
         </FieldGrid>
       </Card>
-      <Card title="The house">
+      <Card title={words.house.title}>
         <FieldGrid>
-          <DraftNumber path="survey.builtYear" label="Year built" />
-          <DraftText path="survey.surveyedOn" label="Surveyed on" type="date" />
-          <DraftText path="survey.surveyedBy" label="Surveyed by" optional />
+          <DraftNumber path="survey.builtYear" label={words.house.built} />
+          <DraftText path="survey.surveyedOn" label={words.house.surveyedOn} type="date" />
+          <DraftText path="survey.surveyedBy" label={words.house.surveyedBy} optional />
           <Wide>
-            <DraftCheck
-              path="survey.frailOrChildren"
-              label="Children, or people who would not pull back from a hot surface"
-              optional
-            />
+            <DraftCheck path="survey.frailOrChildren" label={words.house.frail} optional />
           </Wide>
           <Wide>
-            <DraftCheck path="survey.hotWork" label="There will be hot work (soldering)" optional />
+            <DraftCheck path="survey.hotWork" label={words.house.hotWork} optional />
           </Wide>
           <Wide>
-            <DraftCheck
-              path="survey.occupied"
-              label="People live in the house while the work goes on"
-              optional
-            />
+            <DraftCheck path="survey.occupied" label={words.house.occupied} optional />
           </Wide>
           <Wide>
-            <DraftLines path="survey.notes" label="Notes from the survey" />
+            <DraftLines path="survey.notes" label={words.house.notes} />
           </Wide>
         </FieldGrid>
       </Card>
@@ -49,25 +42,21 @@ export function SystemPage() {
 function Water() {
   const { job } = useOpenJob()
   return (
-    <Card title="The water">
+    <Card title={words.water.title}>
       <FieldGrid>
-        <DraftChoice path="survey.system.kind" label="System" choices={systemKinds} />
-        <DraftChoice path="survey.system.drain" label="Before the work" choices={drainWays} />
+        <DraftChoice path="survey.system.kind" label={words.water.system} choices={systemKinds} />
+        <DraftChoice path="survey.system.drain" label={words.water.drain} choices={drainWays} />
         {job.survey.system.drain === 'isolatedPart' ? (
-          <DraftNumber path="survey.system.drainedShare" label="Share let out (0 to 1)" />
+          <DraftNumber path="survey.system.drainedShare" label={words.water.drainedShare} />
         ) : null}
         <DraftNumber
           path="survey.system.contentLitres"
-          label="Water in the system (litres)"
-          hint="Empty if not known"
+          label={words.water.content}
+          hint={words.water.contentHint}
         />
-        <DraftNumber
-          path="survey.system.boilerKW"
-          label="Boiler output (kW)"
-          hint="Stands in for the content"
-        />
+        <DraftNumber path="survey.system.boilerKW" label={words.water.boiler} hint={words.water.boilerHint} />
         <Wide>
-          <DraftCheck path="survey.system.flush" label="Flush the system with a cleaner" />
+          <DraftCheck path="survey.system.flush" label={words.water.flush} />
         </Wide>
       </FieldGrid>
     </Card>

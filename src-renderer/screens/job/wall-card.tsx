@@ -10,6 +10,7 @@ import { obstacleKinds, wallBuilds, wallFinishes } from '../../parts/words.ts'
 import styles from './job.module.css'
 import { freeId } from './new-things.ts'
 import { ClearSpace } from './wall/clear-space.tsx'
+import { words } from './job.words.ts'
 
 type WallAt = { readonly path: string; readonly wall: Wall; readonly roomId: string }
 
@@ -20,28 +21,28 @@ export function WallCard({ path, wall, roomId }: WallAt) {
   const board = wall.build === 'boardOnStuds' || wall.build === 'boardOnDabs'
   return (
     <Card
-      title={wall.name === '' ? 'A wall without a name' : wall.name}
-      says="Everything is measured from the wall’s left end and from finished floor, looking at the wall."
+      title={wall.name === '' ? words.wall.unnamed : wall.name}
+      says={words.wall.says}
       aside={
         used ? null : (
           <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
-            Remove {wall.name}
+            {words.wall.removeNamed(wall.name)}
           </Button>
         )
       }
     >
       <FieldGrid>
-        <DraftText path={`${path}.name`} label="Name of the wall" />
-        <DraftNumber path={`${path}.widthMm`} label="Width (mm)" />
-        <DraftNumber path={`${path}.heightMm`} label="Height (mm)" />
-        <DraftChoice path={`${path}.build`} label="Built of" choices={wallBuilds} />
-        <DraftChoice path={`${path}.finish`} label="Finish" choices={wallFinishes} />
-        <DraftNumber path={`${path}.skirtingHeightMm`} label="Skirting height (mm)" />
-        {board ? <DraftNumber path={`${path}.boardMm`} label="Board thickness (mm)" /> : null}
+        <DraftText path={`${path}.name`} label={words.wall.name} />
+        <DraftNumber path={`${path}.widthMm`} label={words.wall.width} />
+        <DraftNumber path={`${path}.heightMm`} label={words.wall.height} />
+        <DraftChoice path={`${path}.build`} label={words.wall.build} choices={wallBuilds} />
+        <DraftChoice path={`${path}.finish`} label={words.wall.finish} choices={wallFinishes} />
+        <DraftNumber path={`${path}.skirtingHeightMm`} label={words.wall.skirting} />
+        {board ? <DraftNumber path={`${path}.boardMm`} label={words.wall.board} /> : null}
         <DraftNumber
           path={`${path}.thicknessMm`}
-          label="Thickness from room to room (mm)"
-          hint="Empty if not measured"
+          label={words.wall.thickness}
+          hint={words.wall.thicknessHint}
         />
       </FieldGrid>
       <WallInside path={path} wall={wall} />
@@ -50,8 +51,6 @@ export function WallCard({ path, wall, roomId }: WallAt) {
     </Card>
   )
 }
-
-const columns = ['Name', 'Kind', 'From the left (mm)', 'Above the floor (mm)', 'Width (mm)', 'Height (mm)']
 
 function Obstacles({ path, wall }: { readonly path: string; readonly wall: Wall }) {
   const { change } = useOpenJob()
@@ -63,7 +62,7 @@ function Obstacles({ path, wall }: { readonly path: string; readonly wall: Wall 
     )
     const value = {
       obstacleId,
-      name: 'Window',
+      name: words.inWay.fresh,
       kind: 'window',
       xMm: 0,
       yMm: 900,
@@ -74,16 +73,14 @@ function Obstacles({ path, wall }: { readonly path: string; readonly wall: Wall 
   }
   return (
     <div className={styles.more}>
-      <h3>In the way on this wall</h3>
-      {obstacles.length === 0 ? (
-        <p>Nothing yet: windows, sills, sockets, basins and doors belong here.</p>
-      ) : null}
+      <h3>{words.inWay.title}</h3>
+      {obstacles.length === 0 ? <p>{words.inWay.none}</p> : null}
       {obstacles.length === 0 ? null : (
         <div className={styles.scroll}>
-          <table className={styles.table} aria-label={`In the way on ${wall.name}`}>
+          <table className={styles.table} aria-label={words.inWay.table(wall.name)}>
             <thead>
               <tr>
-                {columns.map((column) => (
+                {words.inWay.columns.map((column) => (
                   <th key={column} scope="col">
                     {column}
                   </th>
@@ -104,7 +101,7 @@ function Obstacles({ path, wall }: { readonly path: string; readonly wall: Wall 
       ))}
       <Row>
         <Button variant="default" onClick={add}>
-          Add something in the way
+          {words.inWay.add}
         </Button>
       </Row>
       <AddThings wall={wall} add={(value) => change({ kind: 'add', path, value })} />
@@ -117,31 +114,31 @@ function ObstacleRow({ path, name }: { readonly path: string; readonly name: str
   return (
     <tr>
       <td className={styles.chosen}>
-        <DraftText bare path={`${path}.name`} label={`Name of ${name}`} />
+        <DraftText bare path={`${path}.name`} label={words.inWay.name(name)} />
       </td>
       <td className={styles.chosen}>
-        <DraftChoice bare path={`${path}.kind`} label={`Kind of ${name}`} choices={obstacleKinds} />
+        <DraftChoice bare path={`${path}.kind`} label={words.inWay.kind(name)} choices={obstacleKinds} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.xMm`} label={`${name} from the left (mm)`} />
+        <DraftNumber bare path={`${path}.xMm`} label={words.inWay.fromLeft(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.yMm`} label={`${name} above the floor (mm)`} />
+        <DraftNumber bare path={`${path}.yMm`} label={words.inWay.aboveFloor(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.widthMm`} label={`Width of ${name} (mm)`} />
+        <DraftNumber bare path={`${path}.widthMm`} label={words.inWay.width(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${path}.heightMm`} label={`Height of ${name} (mm)`} />
+        <DraftNumber bare path={`${path}.heightMm`} label={words.inWay.height(name)} />
       </td>
       <td>
         <Button
           variant="subtle"
           color="gray"
-          aria-label={`Remove ${name}`}
+          aria-label={words.inWay.removeNamed(name)}
           onClick={() => change({ kind: 'remove', path })}
         >
-          Remove
+          {words.inWay.remove}
         </Button>
       </td>
     </tr>

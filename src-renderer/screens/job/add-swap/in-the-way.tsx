@@ -9,16 +9,12 @@ import { Card, FieldGrid, Row, Stack } from '../../../parts/card.tsx'
 import { placedPreset, presets } from '../../../parts/wall-drawing/fields/presets.ts'
 import styles from '../job.module.css'
 import { emitterSearchId } from './use-choose-by-keys.ts'
+import { words } from './add-swap.words.ts'
 
 type OnWall = { readonly roomId: string; readonly wallId: string }
 
-const fields = [
-  ['xMm', 'It begins, from the left (mm)'],
-  ['yMm', 'Its underside above the floor (mm)'],
-  ['widthMm', 'Its width (mm)'],
-  ['heightMm', 'Its height (mm)'],
-] as const
-type Field = (typeof fields)[number][0]
+const fields = ['xMm', 'yMm', 'widthMm', 'heightMm'] as const
+type Field = (typeof fields)[number]
 type Sizes = Readonly<Record<Field, string>>
 
 /** What stands in the way on the wall of a new swap, put there before the emitter is chosen. */
@@ -31,23 +27,20 @@ export function InTheWay({ roomId, wallId }: OnWall) {
   const path = `rooms[${roomAt}].walls[${wallAt}].obstacles`
   const there = wall.obstacles ?? []
   return (
-    <Card
-      title="In the way on this wall"
-      says="Windows, sills, sockets, doors: Enter puts each on the wall, and with nothing typed goes on to the emitters."
-    >
+    <Card title={words.inWay.title} says={words.inWay.says}>
       <Stack>
         {there.length === 0 ? null : (
-          <ul className={styles.inWay} aria-label="In the way on this wall">
+          <ul className={styles.inWay} aria-label={words.inWay.list}>
             {there.map((one, at) => (
               <li key={one.obstacleId}>
-                <span>{inWords(one)}</span>
+                <span>{words.inWay.thing(one)}</span>
                 <Button
                   variant="subtle"
                   color="gray"
-                  aria-label={`Take it off: ${one.name}`}
+                  aria-label={words.inWay.takeOffNamed(one.name)}
                   onClick={() => change({ kind: 'remove', path: `${path}[${at}]` })}
                 >
-                  Take it off
+                  {words.inWay.takeOff}
                 </Button>
               </li>
             ))}
@@ -57,10 +50,6 @@ export function InTheWay({ roomId, wallId }: OnWall) {
       </Stack>
     </Card>
   )
-}
-
-function inWords({ name, xMm, yMm, widthMm, heightMm }: Obstacle): string {
-  return `${name}: ${xMm} mm from the left, ${yMm} mm above the floor, ${widthMm} by ${heightMm} mm`
 }
 
 type Put = { readonly wall: Parameters<typeof placedPreset>[1]; readonly put: (one: Obstacle) => void }
@@ -73,26 +62,26 @@ function PutThere({ wall, put }: Put) {
         <FieldGrid>
           <NativeSelect
             id="new-thing"
-            label="What is in the way"
+            label={words.inWay.what}
             value={ask.label}
             data={presets.map(({ label }) => label)}
             onChange={({ currentTarget }) => ask.choose(currentTarget.value)}
           />
-          {fields.map(([field, label]) => (
+          {fields.map((field) => (
             <TextInput
               key={field}
               id={`new-thing-${field}`}
-              label={label}
+              label={words.inWay.fields[field]}
               inputMode="decimal"
               value={ask.sizes[field]}
-              error={ask.tried && ask.wrong(field) ? 'Give millimetres, up to 20000.' : undefined}
+              error={ask.tried && ask.wrong(field) ? words.inWay.wrong : undefined}
               onChange={({ currentTarget }) => ask.set({ [field]: currentTarget.value })}
             />
           ))}
         </FieldGrid>
         <Row>
           <Button type="submit" variant="default">
-            Put it on the wall
+            {words.inWay.put}
           </Button>
         </Row>
       </Stack>
@@ -131,12 +120,12 @@ function useAskThing({ wall, put }: Put) {
   const submit = (event: FormEvent) => {
     event.preventDefault()
     if (sizes.xMm.trim() === '') return focusBox(emitterSearchId)
-    const first = fields.find(([field]) => wrong(field))
+    const first = fields.find((field) => wrong(field))
     setTried(true)
-    if (first !== undefined) return focusBox(`new-thing-${first[0]}`)
+    if (first !== undefined) return focusBox(`new-thing-${first}`)
     const usual = usualOf(label)
     if (usual !== undefined) {
-      const typed = Object.fromEntries(fields.map(([field]) => [field, Number(read(field))]))
+      const typed = Object.fromEntries(fields.map((field) => [field, Number(read(field))]))
       put({ ...placedPreset(usual, wall), ...typed })
     }
     start(label)

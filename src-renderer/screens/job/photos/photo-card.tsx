@@ -10,6 +10,7 @@ import { Confirm } from '../../../parts/confirm.tsx'
 import { Notice } from '../../../parts/notice.tsx'
 import styles from './photos.module.css'
 import { usePhotos } from './use-photos.ts'
+import { words } from './photos.words.ts'
 
 type Photos = { readonly path: string; readonly photos: readonly RoomPhoto[] }
 
@@ -17,24 +18,19 @@ type Photos = { readonly path: string; readonly photos: readonly RoomPhoto[] }
 export function PhotoCard({ path, photos }: Photos) {
   const { add } = usePhotos(path)
   return (
-    <Card
-      title="Photos"
-      says="Kept in your data folder, drawn anew: where and when they were taken is left out. A job file takes them along only when they are asked for."
-    >
+    <Card title={words.title} says={words.says}>
       <DropPlace busy={add.isPending} take={(files) => add.mutate(files)} />
       {add.data === undefined || add.data.length === 0 ? null : (
-        <Notice tone="bad" title="Not every photo was kept">
+        <Notice tone="bad" title={words.notKept}>
           <ul>
             {add.data.map(({ name, says }) => (
-              <li key={name}>
-                {name}: {says}
-              </li>
+              <li key={name}>{words.notKeptOne(name, says)}</li>
             ))}
           </ul>
         </Notice>
       )}
       {photos.length === 0 ? null : (
-        <ul className={styles.photos} aria-label="Photos of this room">
+        <ul className={styles.photos} aria-label={words.list}>
           {photos.map((photo, at) => (
             <PhotoBox key={photo.photoId} path={path} at={at} photo={photo} />
           ))}
@@ -70,16 +66,16 @@ function DropPlace({ busy, take }: Drop) {
       <FileButton
         multiple
         accept="image/jpeg,image/png,image/webp"
-        inputProps={{ 'aria-label': 'Photos to add', tabIndex: -1 }}
+        inputProps={{ 'aria-label': words.box, tabIndex: -1 }}
         onChange={some}
       >
         {(props) => (
           <Button {...props} variant="default" loading={busy}>
-            Add photos
+            {words.add}
           </Button>
         )}
       </FileButton>
-      <span>or drop them here</span>
+      <span>{words.orDrop}</span>
     </div>
   )
 }
@@ -91,25 +87,25 @@ function PhotoBox({ path, at, photo }: One) {
   const { photoId, caption } = photo
   const asked = useAsk('photo.read', { jobId: job.jobId, photoId }, { staleMs: Infinity })
   const [large, setLarge] = useState(false)
-  const name = caption === undefined || caption === '' ? `Photo ${at + 1}` : caption
+  const name = caption === undefined || caption === '' ? words.unnamed(at + 1) : caption
   const url = asked.data === undefined ? null : `data:image/jpeg;base64,${asked.data.base64}`
   return (
     <li className={styles.photo}>
       {url === null ? (
         <p className={styles.gone} role="status">
-          {asked.isError ? 'This photo is not kept any more.' : 'Fetching the photo'}
+          {asked.isError ? words.gone : words.fetching}
         </p>
       ) : (
         <button
           type="button"
           className={styles.open}
-          aria-label={`Open ${name} large`}
+          aria-label={words.openLarge(name)}
           onClick={() => setLarge(true)}
         >
           <img className={styles.small} src={url} alt="" />
         </button>
       )}
-      <DraftText path={`${path}[${at}].caption`} label={`What photo ${at + 1} shows`} optional />
+      <DraftText path={`${path}[${at}].caption`} label={words.shows(at + 1)} optional />
       <RemovePhoto path={path} at={at} photo={photo} name={name} />
       <Modal
         opened={large}
@@ -147,17 +143,22 @@ function RemovePhoto({ path, photo, name }: One & { readonly name: string }) {
   }
   return (
     <Row>
-      <Button variant="subtle" color="gray" aria-label={`Remove ${name}`} onClick={() => setAsking(true)}>
-        Remove
+      <Button
+        variant="subtle"
+        color="gray"
+        aria-label={words.removeNamed(name)}
+        onClick={() => setAsking(true)}
+      >
+        {words.remove}
       </Button>
       <Confirm
         opened={asking}
-        title="Remove this photo?"
-        yes="Remove the photo"
+        title={words.removeTitle}
+        yes={words.removeYes}
         onYes={gone}
         onNo={() => setAsking(false)}
       >
-        <p>It is removed for good from {job.title}. Undo does not bring it back.</p>
+        <p>{words.removeSays(job.title)}</p>
       </Confirm>
     </Row>
   )

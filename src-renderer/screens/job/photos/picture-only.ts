@@ -1,3 +1,5 @@
+import { words } from './photos.words.ts'
+
 /** How large a photo may be when it is kept. */
 export type Most = { readonly mostBytes: number; readonly mostPx: number }
 
@@ -17,7 +19,7 @@ export async function pictureOnly(file: Blob, { mostBytes, mostPx }: Most): Prom
   canvas.width = Math.max(1, Math.round(bitmap.width * scale))
   canvas.height = Math.max(1, Math.round(bitmap.height * scale))
   const pen = canvas.getContext('2d')
-  if (pen === null) throw new UnusablePhoto('This window can’t draw pictures.')
+  if (pen === null) throw new UnusablePhoto(words.unusable.noPen)
   pen.fillStyle = '#ffffff'
   pen.fillRect(0, 0, canvas.width, canvas.height)
   pen.imageSmoothingQuality = 'high'
@@ -27,7 +29,7 @@ export async function pictureOnly(file: Blob, { mostBytes, mostPx }: Most): Prom
     const made = await jpegOf(canvas, quality)
     if (made.size <= mostBytes) return base64Of(made)
   }
-  throw new UnusablePhoto(`Even drawn smaller it is larger than ${Math.ceil(mostBytes / 1024)} kB.`)
+  throw new UnusablePhoto(words.unusable.tooLarge(Math.ceil(mostBytes / 1024)))
 }
 
 async function opened(file: Blob): Promise<ImageBitmap> {
@@ -35,7 +37,7 @@ async function opened(file: Blob): Promise<ImageBitmap> {
     return await createImageBitmap(file, { imageOrientation: 'from-image' })
   } catch (error) {
     if (!(error instanceof DOMException)) throw error
-    throw new UnusablePhoto('It can’t be read as a picture: take a JPEG, PNG or WebP.')
+    throw new UnusablePhoto(words.unusable.unreadable)
   }
 }
 
@@ -43,7 +45,7 @@ async function jpegOf(canvas: HTMLCanvasElement, quality: number): Promise<Blob>
   return new Promise((done, failed) => {
     canvas.toBlob(
       (blob) => {
-        if (blob === null) failed(new UnusablePhoto('It could not be drawn anew.'))
+        if (blob === null) failed(new UnusablePhoto(words.unusable.notDrawn))
         else done(blob)
       },
       'image/jpeg',

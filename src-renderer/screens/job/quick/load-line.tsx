@@ -4,6 +4,7 @@ import type { Derivation } from '../../../../src-main/domain/derivation.ts'
 import type { HeatLoadAnswer } from '../../../../src-main/engine/heat/heat-load.ts'
 import { Why } from '../../../parts/why.tsx'
 import styles from './quick.module.css'
+import { words } from './quick.words.ts'
 
 type LoadLine = {
   readonly load: HeatLoadAnswer | null
@@ -17,7 +18,7 @@ type LoadLine = {
 export function LoadLine({ load, says, made, children }: LoadLine) {
   if (load === null) {
     return (
-      <div className={styles.load} role="status" aria-label="Heat the room needs">
+      <div className={styles.load} role="status" aria-label={words.load.label}>
         <p className={styles.soft}>{says}</p>
         {children}
       </div>
@@ -27,18 +28,18 @@ export function LoadLine({ load, says, made, children }: LoadLine) {
   const why =
     made === undefined
       ? load.why
-      : because('Heat the room needs, and where its figures come from', Math.round(load.watts), {
+      : because(words.load.why, Math.round(load.watts), {
           unit: 'W',
           from: [load.why, made],
         })
   return (
     <div className={styles.load}>
-      <div className={styles.figures} role="status" aria-label="Heat the room needs">
-        <span className={styles.watts}>{whole(load.watts)} W</span>
-        <span>{whole(load.btuPerHour)} BTU/h</span>
+      <div className={styles.figures} role="status" aria-label={words.load.label}>
+        <span className={styles.watts}>{words.load.watts(whole(load.watts))}</span>
+        <span>{words.load.btuPerHour(whole(load.btuPerHour))}</span>
         <span className={styles.soft}>{says}</span>
       </div>
-      <Why of="the heat the room needs" why={why} />
+      <Why of={words.load.whyOf} why={why} />
       {children}
     </div>
   )

@@ -9,14 +9,15 @@ import { LoadLine } from './load-line.tsx'
 import { QuickFields } from './quick-fields.tsx'
 import { roomWith, workedOut } from './worked-out.ts'
 import type { QuickTyped } from './worked-out.ts'
+import { words } from './quick.words.ts'
 
-export const assumedSays = 'Element by element, with U-values assumed from the age of the house.'
+export const assumedSays = words.assumed
 
 /** A room's quick answers; its walls, floor and ceiling are made from them anew at each change. */
 export function QuickCard({ path, room }: { readonly path: string; readonly room: Room }) {
   const { job, change } = useOpenJob()
   const tables = useAsk('heat.tables', {}, { staleMs: Infinity })
-  if (tables.data === undefined || room.quick === undefined) return <Waiting what="Reading the tables" />
+  if (tables.data === undefined || room.quick === undefined) return <Waiting what={words.reading} />
   const { data } = tables
   const { outsideC } = job.survey
   const typed: QuickTyped = { use: room.use, roomC: room.roomC, entry: { ...room.quick.entry } }
@@ -40,11 +41,11 @@ export function QuickCard({ path, room }: { readonly path: string; readonly room
   }
   return (
     <Card
-      title="Heat needed, by quick entry"
-      says="What you measured, and published figures for the rest. Each shows under Why."
+      title={words.title}
+      says={words.says}
       aside={
         <Button variant="default" onClick={showElements}>
-          Show every element
+          {words.showElements}
         </Button>
       }
     >
@@ -59,7 +60,7 @@ export function QuickCard({ path, room }: { readonly path: string; readonly room
       <div className={styles.more}>
         <LoadLine
           load={worked.ok ? worked.load : null}
-          says={worked.ok ? assumedSays : 'Put right what is marked, and the heat shows here.'}
+          says={worked.ok ? assumedSays : words.putRight}
           {...(worked.ok ? { made: worked.made.why } : {})}
         />
       </div>

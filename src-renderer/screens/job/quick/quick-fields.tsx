@@ -7,9 +7,10 @@ import type { Choice } from '../../../parts/words.ts'
 import { roomUses } from '../../../parts/words.ts'
 import styles from './quick.module.css'
 import { NumberBox } from './number-box.tsx'
-import { aboveChoices, belowChoices, countryChoices, wallCountChoices } from './quick-words.ts'
+import { aboveChoices, belowChoices, countryChoices, wallCountChoices } from './fixed-choices.ts'
 import { bandChoices, constructionChoices } from './table-choices.ts'
 import type { QuickTyped } from './worked-out.ts'
+import { words } from './quick.words.ts'
 
 export type QuickFieldsProps = {
   readonly typed: QuickTyped
@@ -57,22 +58,22 @@ export function QuickFields(props: QuickFieldsProps) {
     <div className={styles.groups}>
       <RoomItself {...props} box={box} />
       <fieldset className={styles.group}>
-        <legend>Outside walls and windows</legend>
+        <legend>{words.outside.title}</legend>
         <FieldGrid>
-          {pick('outsideWallCount', 'Outside walls', wallCountChoices)}
-          {box('outsideWallM', 'Their length together (m)', 'Empty: so many sides of the room')}
-          {pick('wall', 'Built as', constructionChoices(tables, 'wall', entry['country']))}
-          {box('windowCount', 'Windows of usual size', '1.2 by 1.2 m each')}
-          {box('glazedM2', 'Or their area (m²)', 'Empty: the windows are counted')}
-          {pick('glazing', 'Glazing', constructionChoices(tables, 'window', entry['country']))}
-          {box('outsideDoorCount', 'Outside doors')}
+          {pick('outsideWallCount', words.outside.count, wallCountChoices)}
+          {box('outsideWallM', words.outside.length, words.outside.lengthHint)}
+          {pick('wall', words.outside.built, constructionChoices(tables, 'wall', entry['country']))}
+          {box('windowCount', words.outside.windows, words.outside.windowsHint)}
+          {box('glazedM2', words.outside.glazed, words.outside.glazedHint)}
+          {pick('glazing', words.outside.glazing, constructionChoices(tables, 'window', entry['country']))}
+          {box('outsideDoorCount', words.outside.doors)}
         </FieldGrid>
       </fieldset>
       <fieldset className={styles.group}>
-        <legend>The house around it</legend>
+        <legend>{words.house.title}</legend>
         <FieldGrid>
-          {pick('ageBand', 'Age of the house', bandChoices(tables, entry['country']))}
-          {pick('country', 'Country', countryChoices)}
+          {pick('ageBand', words.house.age, bandChoices(tables, entry['country']))}
+          {pick('country', words.house.country, countryChoices)}
           <Neighbours box={box} pick={pick} entry={entry} />
         </FieldGrid>
       </fieldset>
@@ -83,27 +84,27 @@ export function QuickFields(props: QuickFieldsProps) {
 function RoomItself({ typed, at, set, settle, errorAt, box }: QuickFieldsProps & { readonly box: Box }) {
   return (
     <fieldset className={styles.group}>
-      <legend>The room itself</legend>
+      <legend>{words.room.title}</legend>
       <FieldGrid>
         <Pick
           id={`${at}.use`}
-          label="Used as"
+          label={words.room.use}
           choices={roomUses}
           value={typed.use}
           set={(value) => set({ ...typed, use: roomUse.parse(value) })}
         />
         <NumberBox
           id={`${at}.roomC`}
-          label="Design temperature (°C)"
-          hint="Empty: as usual for its use"
+          label={words.room.roomC}
+          hint={words.room.roomCHint}
           value={typed.roomC}
           error={errorAt('roomC')}
           set={(roomC) => set({ ...typed, roomC })}
           done={settle}
         />
-        {box('lengthM', 'Length (m)')}
-        {box('widthM', 'Width (m)')}
-        {box('heightM', 'Height (m)')}
+        {box('lengthM', words.room.length)}
+        {box('widthM', words.room.width)}
+        {box('heightM', words.room.height)}
       </FieldGrid>
     </fieldset>
   )
@@ -112,17 +113,15 @@ function RoomItself({ typed, at, set, settle, errorAt, box }: QuickFieldsProps &
 type Around = { readonly box: Box; readonly pick: Chooser; readonly entry: QuickTyped['entry'] }
 
 function Neighbours({ box, pick, entry }: Around) {
-  const asWarm = 'Empty: as warm as this one'
+  const { asWarm } = words.house
   return (
     <>
-      {pick('above', 'Above it', aboveChoices)}
-      {entry['above'] === 'heatedRoom' ? box('aboveC', 'Room above is at (°C)', asWarm) : null}
-      {entry['above'] === 'loft'
-        ? box('loftInsulationMm', 'Loft insulation (mm)', 'Empty: as its age has it')
-        : null}
-      {pick('below', 'Below it', belowChoices)}
-      {entry['below'] === 'heatedRoom' ? box('belowC', 'Room below is at (°C)', asWarm) : null}
-      {box('besideC', 'Rooms beside are at (°C)', asWarm)}
+      {pick('above', words.house.above, aboveChoices)}
+      {entry['above'] === 'heatedRoom' ? box('aboveC', words.house.aboveC, asWarm) : null}
+      {entry['above'] === 'loft' ? box('loftInsulationMm', words.house.loft, words.house.loftHint) : null}
+      {pick('below', words.house.below, belowChoices)}
+      {entry['below'] === 'heatedRoom' ? box('belowC', words.house.belowC, asWarm) : null}
+      {box('besideC', words.house.besideC, asWarm)}
     </>
   )
 }
@@ -145,7 +144,7 @@ function Pick({ id, label, choices, value, error, set }: PickProps) {
       error={error}
       value={known ? String(value) : ''}
       data={[
-        ...(known ? [] : [{ value: '', label: 'Choose' }]),
+        ...(known ? [] : [{ value: '', label: words.choose }]),
         ...choices.map((choice) => ({ value: String(choice.value), label: choice.label })),
       ]}
       onChange={({ currentTarget }) => {

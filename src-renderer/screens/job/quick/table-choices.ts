@@ -1,5 +1,6 @@
 import type { AnswerOf } from '../../../../src-main/contract/requests.ts'
 import type { Choice } from '../../../parts/words.ts'
+import { words } from './quick.words.ts'
 
 type Tables = AnswerOf<'heat.tables'>
 type Element = Tables['uValues'][number]['element']
@@ -33,8 +34,8 @@ export function bandChoices(tables: Tables, country: unknown): readonly Choice[]
 }
 
 function spanInWords(fromYear: number | null, toYear: number | null): string {
-  if (fromYear === null) return `Before ${(toYear ?? 0) + 1}`
-  return toYear === null ? `${fromYear} or later` : `${fromYear} to ${toYear}`
+  if (fromYear === null) return words.years.before((toYear ?? 0) + 1)
+  return toYear === null ? words.years.orLater(fromYear) : words.years.span(fromYear, toYear)
 }
 
 /** The age band that holds a year; none where the year is not known. */

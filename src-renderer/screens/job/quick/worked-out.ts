@@ -7,6 +7,7 @@ import type { HeatLoadAnswer } from '../../../../src-main/engine/heat/heat-load.
 import { quickRoom } from '../../../../src-main/engine/heat/quick-room.ts'
 import type { QuickRoomAnswer } from '../../../../src-main/engine/heat/quick-room.ts'
 import type { QuickTables } from '../../../../src-main/engine/heat/quick/quick-tables.ts'
+import { words } from './quick.words.ts'
 
 /** The quick answers as they are typed: what is no number stays as it was typed. */
 export type QuickTyped = {
@@ -27,7 +28,7 @@ export function workedOut(typed: QuickTyped, tables: QuickTables, outsideC: numb
   const made = quickRoom({ use: typed.use, ...roomC, entry: read.data }, tables)
   if (!made.ok) return made
   const load = heatLoad({
-    room: { name: 'Room', roomC: made.value.roomC, outsideC, ...made.value.heat },
+    room: { name: words.load.room, roomC: made.value.roomC, outsideC, ...made.value.heat },
   })
   return load.ok ? { ok: true, made: made.value, load: load.value } : load
 }

@@ -8,16 +8,12 @@ import type { Choice } from '../../../parts/words.ts'
 import { NumberBox } from '../quick/number-box.tsx'
 import { bandChoices, constructionChoices } from '../quick/table-choices.ts'
 import type { TakeFound } from './found-u.ts'
+import { words } from './u-value.words.ts'
 
-const elements: readonly Choice[] = [
-  { value: 'wall', label: 'Outside wall' },
-  { value: 'roof', label: 'Roof' },
-  { value: 'floor', label: 'Floor over outside air or unheated space' },
-  { value: 'window', label: 'Window' },
-  { value: 'roofWindow', label: 'Roof window' },
-  { value: 'door', label: 'Door' },
-  { value: 'inside', label: 'Between rooms' },
-]
+const elements: readonly Choice[] = Object.entries(words.age.elements).map(([value, label]) => ({
+  value,
+  label,
+}))
 
 type Answers = {
   readonly element: string
@@ -50,7 +46,7 @@ export function ByAge({
       label={label}
       value={answers[field]}
       data={[
-        { value: '', label: 'Choose' },
+        { value: '', label: words.age.choose },
         ...choices.map(({ value, label: says }) => ({ value: String(value), label: says })),
       ]}
       onChange={({ currentTarget }) => answer({ [field]: currentTarget.value })}
@@ -60,18 +56,18 @@ export function ByAge({
   return (
     <FieldGrid>
       <NativeSelect
-        label="What it is"
+        label={words.age.what}
         value={answers.element}
         data={elements.map(({ value, label }) => ({ value: String(value), label }))}
         onChange={({ currentTarget }) => answer({ element: currentTarget.value, construction: '' })}
       />
-      {choose('Built as', 'construction', constructionChoices(tables, element, undefined))}
-      {choose('Age of the house', 'ageBand', bandChoices(tables, undefined))}
+      {choose(words.age.built, 'construction', constructionChoices(tables, element, undefined))}
+      {choose(words.age.ageBand, 'ageBand', bandChoices(tables, undefined))}
       {element === 'roof' ? (
         <NumberBox
           id="loft-insulation"
-          label="Loft insulation (mm)"
-          hint="Empty: by the age"
+          label={words.age.loft}
+          hint={words.age.loftHint}
           value={answers.insulationMm}
           set={(insulationMm) => answer({ insulationMm })}
         />

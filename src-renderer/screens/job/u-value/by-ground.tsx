@@ -4,6 +4,7 @@ import { groundFloorUValue } from '../../../../src-main/engine/heat/ground/groun
 import { FieldGrid } from '../../../parts/card.tsx'
 import { NumberBox } from '../quick/number-box.tsx'
 import type { TakeFound } from './found-u.ts'
+import { words } from './u-value.words.ts'
 
 type Answers = {
   readonly kind: 'slab' | 'suspended'
@@ -39,20 +40,20 @@ export function ByGround({ areaM2, found }: { readonly areaM2: number; readonly 
   return (
     <FieldGrid>
       <NativeSelect
-        label="The floor"
+        label={words.ground.floor}
         value={answers.kind}
         data={[
-          { value: 'slab', label: 'Solid, on the ground' },
-          { value: 'suspended', label: 'Over an aired space' },
+          { value: 'slab', label: words.ground.kinds.slab },
+          { value: 'suspended', label: words.ground.kinds.suspended },
         ]}
         onChange={({ currentTarget }) =>
           answer({ kind: currentTarget.value === 'slab' ? 'slab' : 'suspended' })
         }
       />
-      {box('areaM2', 'Its area (m²)')}
-      {box('perimeterM', 'Its edge at outside walls (m)')}
-      {box('insulationM2KPerW', 'Insulation (m²K/W)', 'Empty for none')}
-      {box('wallMm', 'Wall at the edge (mm)', 'Empty: 300 mm')}
+      {box('areaM2', words.ground.area)}
+      {box('perimeterM', words.ground.edge)}
+      {box('insulationM2KPerW', words.ground.insulation, words.ground.insulationHint)}
+      {box('wallMm', words.ground.wall, words.ground.wallHint)}
     </FieldGrid>
   )
 }

@@ -7,6 +7,7 @@ import { Row, Stack } from '../../../parts/card.tsx'
 import styles from '../job.module.css'
 import { NumberBox } from '../quick/number-box.tsx'
 import type { TakeFound } from './found-u.ts'
+import { words } from './u-value.words.ts'
 
 type Typed = {
   readonly name: string
@@ -26,9 +27,9 @@ const newLayer: Typed = {
 
 /** Surface resistances inside, m2K/W, by the way the heat goes (ISO 6946); outside is 0.04. */
 const ways = [
-  { value: '0.13', label: 'A wall' },
-  { value: '0.1', label: 'A roof or ceiling (heat goes up)' },
-  { value: '0.17', label: 'A floor (heat goes down)' },
+  { value: '0.13', label: words.layers.ways.wall },
+  { value: '0.1', label: words.layers.ways.up },
+  { value: '0.17', label: words.layers.ways.down },
 ]
 
 /** A U-value from the layers of a construction, from inside to outside. */
@@ -48,7 +49,7 @@ export function ByLayers({ found }: { readonly found: TakeFound }) {
   return (
     <Stack>
       <NativeSelect
-        label="What it is"
+        label={words.layers.what}
         value={rsi}
         data={ways}
         onChange={({ currentTarget }) => put(layers, currentTarget.value)}
@@ -69,7 +70,7 @@ export function ByLayers({ found }: { readonly found: TakeFound }) {
       ))}
       <Row>
         <Button variant="default" onClick={() => put([...layers, newLayer], rsi)}>
-          Add a layer
+          {words.layers.add}
         </Button>
       </Row>
     </Stack>
@@ -86,33 +87,33 @@ type Boxes = {
 function LayerBoxes({ nth, layer, alter, remove }: Boxes) {
   return (
     <fieldset className={styles.item}>
-      <legend>Layer {nth}, counted from inside</legend>
+      <legend>{words.layers.legend(nth)}</legend>
       <Row>
         <TextInput
-          label={`Layer ${nth}: what it is`}
+          label={words.layers.name(nth)}
           value={layer.name}
           onChange={({ currentTarget }) => alter({ name: currentTarget.value })}
         />
         <NumberBox
           id={`layer-${nth}-mm`}
-          label={`Layer ${nth}: thickness (mm)`}
+          label={words.layers.thickness(nth)}
           value={layer.thicknessMm}
           set={(thicknessMm) => alter({ thicknessMm })}
         />
         <NumberBox
           id={`layer-${nth}-lambda`}
-          label={`Layer ${nth}: conductivity (W/mK)`}
+          label={words.layers.conductivity(nth)}
           value={layer.conductivityWPerMK}
           set={(conductivityWPerMK) => alter({ conductivityWPerMK })}
         />
         <NumberBox
           id={`layer-${nth}-r`}
-          label={`Layer ${nth}: or its resistance (m²K/W)`}
+          label={words.layers.resistance(nth)}
           value={layer.resistanceM2KPerW}
           set={(resistanceM2KPerW) => alter({ resistanceM2KPerW })}
         />
-        <Button variant="subtle" color="gray" aria-label={`Remove layer ${nth}`} onClick={remove}>
-          Remove
+        <Button variant="subtle" color="gray" aria-label={words.layers.removeNamed(nth)} onClick={remove}>
+          {words.layers.remove}
         </Button>
       </Row>
       <BridgeBoxes nth={nth} layer={layer} alter={alter} />
@@ -132,7 +133,7 @@ function BridgeBoxes({ nth, layer: { bridge, resistanceM2KPerW }, alter }: Omit<
   if (bridge === null) {
     return (
       <Button mt="sm" variant="default" onClick={() => alter({ bridge: usualTimber })}>
-        Timber goes through layer {nth}
+        {words.timber.goesThrough(nth)}
       </Button>
     )
   }
@@ -141,32 +142,28 @@ function BridgeBoxes({ nth, layer: { bridge, resistanceM2KPerW }, alter }: Omit<
       <div className={styles.bridge}>
         <NumberBox
           id={`layer-${nth}-share`}
-          label={`Layer ${nth}: timber’s part (%)`}
-          hint="15 for studs with noggins"
+          label={words.timber.part(nth)}
+          hint={words.timber.partHint}
           value={bridge.percent}
           set={(percent) => alter({ bridge: { ...bridge, percent } })}
         />
         <NumberBox
           id={`layer-${nth}-timber-lambda`}
-          label={`Layer ${nth}: timber conducts (W/mK)`}
-          hint="0.13 for softwood"
+          label={words.timber.conducts(nth)}
+          hint={words.timber.conductsHint}
           value={bridge.conductivityWPerMK}
           set={(conductivityWPerMK) => alter({ bridge: { ...bridge, conductivityWPerMK } })}
         />
         <Button
           variant="subtle"
           color="gray"
-          aria-label={`No timber through layer ${nth}`}
+          aria-label={words.timber.noneNamed(nth)}
           onClick={() => alter({ bridge: null })}
         >
-          No timber
+          {words.timber.none}
         </Button>
       </div>
-      {resistanceM2KPerW === undefined ? null : (
-        <p className={styles.said}>
-          With timber through it the layer needs its thickness and conductivity: empty the resistance.
-        </p>
-      )}
+      {resistanceM2KPerW === undefined ? null : <p className={styles.said}>{words.timber.emptyResistance}</p>}
     </>
   )
 }
@@ -174,7 +171,9 @@ function BridgeBoxes({ nth, layer: { bridge, resistanceM2KPerW }, alter }: Omit<
 function read(typed: readonly Typed[], rsi: number) {
   const layers: Layer[] = []
   for (const [at, one] of typed.entries()) {
-    const made = layerShape.safeParse(asLayer(one, one.name.trim() === '' ? `Layer ${at + 1}` : one.name))
+    const made = layerShape.safeParse(
+      asLayer(one, one.name.trim() === '' ? words.layers.unnamed(at + 1) : one.name),
+    )
     if (!made.success) return null
     layers.push(made.data)
   }

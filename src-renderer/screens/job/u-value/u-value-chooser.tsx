@@ -10,6 +10,7 @@ import { ByAge } from './by-age.tsx'
 import { ByGround } from './by-ground.tsx'
 import { ByLayers } from './by-layers.tsx'
 import type { FoundU } from './found-u.ts'
+import { words } from './u-value.words.ts'
 
 type Chooser = { readonly path: string; readonly name: string; readonly areaM2: number }
 
@@ -24,13 +25,13 @@ export function UValueChooser({ path, name, areaM2 }: Chooser) {
   }
   return (
     <>
-      <Button variant="subtle" aria-label={`Find it: the U-value of ${name}`} onClick={() => setOpened(true)}>
-        Find it
+      <Button variant="subtle" aria-label={words.findNamed(name)} onClick={() => setOpened(true)}>
+        {words.find}
       </Button>
       <Modal
         opened={opened}
         onClose={() => setOpened(false)}
-        title={`U-value of ${name}`}
+        title={words.title(name)}
         size="xl"
         attributes={{ header: { role: 'presentation' } }}
       >
@@ -41,20 +42,20 @@ export function UValueChooser({ path, name, areaM2 }: Chooser) {
 }
 
 const ways = [
-  { value: 'age', label: 'From the tables, by the age of the house' },
-  { value: 'layers', label: 'From its layers' },
-  { value: 'ground', label: 'A floor on the ground' },
+  { value: 'age', label: words.ways.age },
+  { value: 'layers', label: words.ways.layers },
+  { value: 'ground', label: words.ways.ground },
 ]
 
 function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPerM2K: number) => void }) {
   const tables = useAsk('heat.tables', {}, { staleMs: Infinity })
   const [way, setWay] = useState('age')
   const [found, setFound] = useState<FoundU>(null)
-  if (tables.data === undefined) return <Waiting what="Reading the tables" />
+  if (tables.data === undefined) return <Waiting what={words.reading} />
   return (
     <Stack>
       <NativeSelect
-        label="How to find it"
+        label={words.how}
         value={way}
         data={ways}
         onChange={({ currentTarget }) => {
@@ -67,15 +68,15 @@ function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPer
       {way === 'ground' ? <ByGround areaM2={areaM2} found={setFound} /> : null}
       <div role="status">
         {found === null ? (
-          <p>Fill in what is asked, and the U-value shows here.</p>
+          <p>{words.open}</p>
         ) : found.ok ? (
           <>
             <p>
-              <strong>{plain(found.value.uWPerM2K)} W/m²K</strong>
+              <strong>{words.found(plain(found.value.uWPerM2K))}</strong>
               {found.value.note === undefined ? '' : ` ${found.value.note}`}
             </p>
             <Limits {...found.value} />
-            <Why of="the U-value" why={found.value.why} />
+            <Why of={words.whyOf} why={found.value.why} />
           </>
         ) : (
           <p>{found.problems.map((problem) => problem.message).join(' ')}</p>
@@ -86,7 +87,7 @@ function Ways({ areaM2, take }: { readonly areaM2: number; readonly take: (uWPer
           disabled={found?.ok !== true}
           onClick={() => found?.ok === true && take(found.value.uWPerM2K)}
         >
-          Take this U-value
+          {words.take}
         </Button>
       </Row>
     </Stack>
@@ -98,11 +99,6 @@ type Limits = { readonly upperM2KPerW?: number | undefined; readonly lowerM2KPer
 /** The two limits of a construction with timber through it, as U-values too. */
 function Limits({ upperM2KPerW, lowerM2KPerW }: Limits) {
   if (upperM2KPerW === undefined || lowerM2KPerW === undefined) return null
-  const both = (resistance: number) => `${resistance.toFixed(3)} m²K/W (${(1 / resistance).toFixed(2)} W/m²K)`
-  return (
-    <p>
-      With timber through it the resistance is the mean of two limits (ISO 6946): upper {both(upperM2KPerW)},
-      lower {both(lowerM2KPerW)}.
-    </p>
-  )
+  const both = (resistance: number) => words.limit(resistance.toFixed(3), (1 / resistance).toFixed(2))
+  return <p>{words.limits(both(upperM2KPerW), both(lowerM2KPerW))}</p>
 }

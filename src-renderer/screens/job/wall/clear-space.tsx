@@ -2,6 +2,7 @@ import type { Wall } from '../../../../src-main/domain/wall.ts'
 import { DraftNumber } from '../../../draft/fields.tsx'
 import { FieldGrid } from '../../../parts/card.tsx'
 import styles from '../job.module.css'
+import { words } from './wall.words.ts'
 
 /** Clear space that each thing on a wall asks all round, where it is not as set for its kind. */
 export function ClearSpace({ path, wall }: { readonly path: string; readonly wall: Wall }) {
@@ -9,15 +10,15 @@ export function ClearSpace({ path, wall }: { readonly path: string; readonly wal
   if (obstacles.length === 0) return null
   return (
     <details className={styles.more}>
-      <summary>Clear space round things on {wall.name}</summary>
+      <summary>{words.clear.title(wall.name)}</summary>
       <div className={styles.more}>
         <FieldGrid>
           {obstacles.map((obstacle, at) => (
             <DraftNumber
               key={obstacle.obstacleId}
               path={`${path}[${at}].clearanceMm`}
-              label={`Clear round ${obstacle.name} (mm)`}
-              hint="Empty: as set for its kind"
+              label={words.clear.round(obstacle.name)}
+              hint={words.clear.hint}
             />
           ))}
         </FieldGrid>

@@ -3,37 +3,35 @@ import type { Swap } from '../../../../src-main/domain/job.ts'
 import { DraftNumber, DraftText } from '../../../draft/fields.tsx'
 import { useOpenJob } from '../../../draft/use-draft.ts'
 import { Card, FieldGrid, Row } from '../../../parts/card.tsx'
+import { words } from './wall.words.ts'
 
 /** What changes the new emitter's output, each with its reason: towels on a rail, a cover, a shelf close above. */
 export function FactorsCard({ path, swap }: { readonly path: string; readonly swap: Swap }) {
   const { change } = useOpenJob()
   const factors = swap.factors ?? []
   const add = () =>
-    change({ kind: 'add', path: `${path}.factors`, value: { name: 'Towels on the rail', value: 0.8 } })
+    change({ kind: 'add', path: `${path}.factors`, value: { name: words.factors.usual, value: 0.8 } })
   return (
-    <Card
-      title="What changes its output"
-      says="Towels, a cover, a shelf: each as a share of the rated output. 0.8 gives four fifths."
-    >
+    <Card title={words.factors.title} says={words.factors.says}>
       {factors.map((factor, at) => (
         <FieldGrid key={at}>
-          <DraftText path={`${path}.factors[${at}].name`} label={`Reason ${at + 1}`} />
-          <DraftNumber path={`${path}.factors[${at}].value`} label={`Share left with reason ${at + 1}`} />
+          <DraftText path={`${path}.factors[${at}].name`} label={words.factors.reason(at + 1)} />
+          <DraftNumber path={`${path}.factors[${at}].value`} label={words.factors.share(at + 1)} />
           <Row>
             <Button
               variant="subtle"
               color="gray"
-              aria-label={`Remove ${factor.name}`}
+              aria-label={words.factors.removeNamed(factor.name)}
               onClick={() => change({ kind: 'remove', path: `${path}.factors[${at}]` })}
             >
-              Remove
+              {words.factors.remove}
             </Button>
           </Row>
         </FieldGrid>
       ))}
       <Row>
         <Button variant="default" onClick={add}>
-          Add a reason
+          {words.factors.add}
         </Button>
       </Row>
     </Card>

@@ -8,6 +8,7 @@ import { useOpenJob } from '../../../draft/use-draft.ts'
 import { FieldGrid, Row } from '../../../parts/card.tsx'
 import { NumberBox } from '../../../parts/wall-drawing/fields/number-box.tsx'
 import styles from '../job.module.css'
+import { words } from './wall.words.ts'
 
 /** What is taken of old holes until somebody counts and measures them. */
 const usual = { count: 4, diameterMm: 8, depthMm: 50 }
@@ -21,7 +22,7 @@ export function OldHoles({ path, existing }: Holes) {
     return (
       <div className={styles.more}>
         <Button variant="default" onClick={() => change({ kind: 'set', path, value: usual })}>
-          It leaves old holes
+          {words.holes.leaves}
         </Button>
       </div>
     )
@@ -29,18 +30,18 @@ export function OldHoles({ path, existing }: Holes) {
   const places = measuredOldHoles(existing)
   return (
     <div className={styles.more}>
-      <h3>Old holes</h3>
+      <h3>{words.holes.title}</h3>
       <FieldGrid>
-        {places.length > 0 ? null : <DraftNumber path={`${path}.count`} label="Old holes" />}
-        <DraftNumber path={`${path}.diameterMm`} label="Diameter of the holes (mm)" />
-        <DraftNumber path={`${path}.depthMm`} label="Depth of the holes (mm)" />
+        {places.length > 0 ? null : <DraftNumber path={`${path}.count`} label={words.holes.count} />}
+        <DraftNumber path={`${path}.diameterMm`} label={words.holes.diameter} />
+        <DraftNumber path={`${path}.depthMm`} label={words.holes.depth} />
       </FieldGrid>
       <p className={styles.said}>{holesInWords(existing)}</p>
       <Places path={`${path}.at`} places={places} />
       <AddPlace path={`${path}.at`} first={places.length === 0} />
       <Row>
         <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
-          It leaves no holes
+          {words.holes.leavesNone}
         </Button>
       </Row>
     </div>
@@ -50,28 +51,25 @@ export function OldHoles({ path, existing }: Holes) {
 /** What is measured of the holes, and what is only assumed. */
 export function holesInWords(existing: ExistingEmitter): string {
   const count = oldHoleCount(existing)
-  if (measuredOldHoles(existing).length > 0) {
-    return `${count} ${count === 1 ? 'hole' : 'holes'} measured: drawn on the wall, counted for the filler, and kept clear of by the new holes.`
-  }
+  if (measuredOldHoles(existing).length > 0) return words.holes.measured(count)
   const { oldHoles } = existing
   const same =
     oldHoles?.count === usual.count &&
     oldHoles.diameterMm === usual.diameterMm &&
     oldHoles.depthMm === usual.depthMm
-  const assumed = same ? 'Assumed until you say otherwise: 4 holes, 8 mm wide and 50 mm deep. ' : ''
-  return `${assumed}Where they are is not measured, so they are not drawn, and the new holes are not checked against them.`
+  if (!same) return words.holes.unmeasured
+  const { count: holes, diameterMm, depthMm } = usual
+  return `${words.holes.assumed(holes, diameterMm, depthMm)} ${words.holes.unmeasured}`
 }
-
-const columns = ['From the left (mm)', 'Above the floor (mm)', 'Holes there']
 
 function Places({ path, places }: { readonly path: string; readonly places: readonly OldHolePlace[] }) {
   if (places.length === 0) return null
   return (
     <div className={styles.scroll}>
-      <table className={styles.table} aria-label="Where the old holes are">
+      <table className={styles.table} aria-label={words.holes.places}>
         <thead>
           <tr>
-            {columns.map((column) => (
+            {words.holes.columns.map((column) => (
               <th key={column} scope="col">
                 {column}
               </th>
@@ -93,27 +91,27 @@ type One = { readonly path: string; readonly at: number; readonly last: boolean 
 
 function PlaceRow({ path, at, last }: One) {
   const { change } = useOpenJob()
-  const name = `old hole ${at + 1}`
+  const name = words.holes.placeName(at + 1)
   const place = `${path}[${at}]`
   return (
     <tr>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${place}.xMm`} label={`From the left, ${name} (mm)`} />
+        <DraftNumber bare path={`${place}.xMm`} label={words.holes.fromLeft(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${place}.yMm`} label={`Above the floor, ${name} (mm)`} />
+        <DraftNumber bare path={`${place}.yMm`} label={words.holes.aboveFloor(name)} />
       </td>
       <td className={styles.narrow}>
-        <DraftNumber bare path={`${place}.count`} label={`Holes at ${name}; one when empty`} />
+        <DraftNumber bare path={`${place}.count`} label={words.holes.holesAt(name)} />
       </td>
       <td>
         <Button
           variant="subtle"
           color="gray"
-          aria-label={`Remove ${name}`}
+          aria-label={words.holes.removeNamed(name)}
           onClick={() => change({ kind: 'remove', path: last ? path : place })}
         >
-          Remove
+          {words.holes.remove}
         </Button>
       </td>
     </tr>
@@ -132,24 +130,23 @@ function AddPlace({ path, first }: { readonly path: string; readonly first: bool
     setTyped({ ...nothingTyped, yMm })
     setWanting(false)
   }
-  const wrong = (value: unknown) =>
-    wanting && typeof value !== 'number' ? 'Give it as a number of millimetres.' : undefined
+  const wrong = (value: unknown) => (wanting && typeof value !== 'number' ? words.holes.wrong : undefined)
   return (
     <div className={styles.oldHole}>
       <NumberBox
-        label="New place, from the left (mm)"
+        label={words.holes.newFromLeft}
         value={xMm}
         error={wrong(xMm)}
         set={(value) => setTyped({ ...typed, xMm: value })}
       />
       <NumberBox
-        label="New place, above the floor (mm)"
+        label={words.holes.newAboveFloor}
         value={yMm}
         error={wrong(yMm)}
         set={(value) => setTyped({ ...typed, yMm: value })}
       />
       <Button variant="default" onClick={add}>
-        {first ? 'Put an old hole there' : 'Put another there'}
+        {first ? words.holes.putFirst : words.holes.putAnother}
       </Button>
     </div>
   )

@@ -11,6 +11,7 @@ import { useSize } from '../../../parts/wall-drawing/use-size.ts'
 import { viewOf } from '../../../parts/wall-drawing/view-of.ts'
 import { firstLayers } from '../../../parts/wall-drawing/view-tools.tsx'
 import styles from './room-swaps.module.css'
+import { words } from './wall.words.ts'
 
 /** Every swap of a room on its wall, small; each leads to its own page. */
 export function RoomSwaps({ roomId }: { readonly roomId: string }) {
@@ -18,7 +19,7 @@ export function RoomSwaps({ roomId }: { readonly roomId: string }) {
   const swaps = job.swaps.filter((swap) => swap.roomId === roomId)
   if (swaps.length === 0) return null
   return (
-    <Card title={swaps.length === 1 ? 'The swap on its wall' : 'The swaps on their walls'}>
+    <Card title={swaps.length === 1 ? words.swaps.one : words.swaps.several}>
       <ul className={styles.swaps}>
         {swaps.map((swap) => (
           <SwapBox key={swap.swapId} job={job} swap={swap} />
@@ -31,17 +32,17 @@ export function RoomSwaps({ roomId }: { readonly roomId: string }) {
 function SwapBox({ job, swap }: { readonly job: Job; readonly swap: Swap }) {
   const on = useSetOutHere(job, swap)
   const room = job.rooms.find(({ roomId }) => roomId === swap.roomId)
-  const wallName = room?.walls.find(({ wallId }) => wallId === swap.wallId)?.name ?? 'No wall chosen yet'
+  const wallName = room?.walls.find(({ wallId }) => wallId === swap.wallId)?.name ?? words.swaps.noWall
   const placed = on.kind === 'placed' ? on.placed : on.kind === 'refused' ? on.last : null
-  const name = placed === null ? 'The swap' : placed.emitter.name
+  const name = placed === null ? words.swaps.noName : placed.emitter.name
   return (
     <li className={styles.swap}>
       <h3>
         <Link className={styles.way} href={`/job/${job.jobId}/survey/swap/${swap.swapId}`}>
-          {name}, {wallName}
+          {words.swaps.named(name, wallName)}
         </Link>
       </h3>
-      {on.kind === 'asking' ? <Waiting what="Setting it out on the wall" /> : null}
+      {on.kind === 'asking' ? <Waiting what={words.swaps.settingOut} /> : null}
       {placed === null ? null : <Small placed={placed} />}
       {on.kind === 'refused' ? (
         <p>
@@ -51,9 +52,9 @@ function SwapBox({ job, swap }: { readonly job: Job; readonly swap: Swap }) {
       {on.kind === 'placed' ? (
         <p>
           {on.placed.fit.fits ? (
-            <Verdict tone="good">It fits the wall</Verdict>
+            <Verdict tone="good">{words.swaps.fits}</Verdict>
           ) : (
-            <Verdict tone="bad">It does not fit: {on.placed.fit.clashes[0]?.says}</Verdict>
+            <Verdict tone="bad">{words.swaps.fitsNot(on.placed.fit.clashes[0]?.says ?? '')}</Verdict>
           )}
         </p>
       ) : null}

@@ -1,7 +1,7 @@
 import { useDebouncedValue } from '@mantine/hooks'
-import type { InputOf } from '../../../src-main/contract/requests.ts'
-import type { Job, Swap } from '../../../src-main/domain/job.ts'
-import { useAsk } from '../../bridge/use-ask.ts'
+import type { InputOf } from '../../../../src-main/contract/requests.ts'
+import type { Job, Swap } from '../../../../src-main/domain/job.ts'
+import { useAsk } from '../../../bridge/use-ask.ts'
 import { choiceInput } from './choice-input.ts'
 import type { NewPlace } from './choice-input.ts'
 

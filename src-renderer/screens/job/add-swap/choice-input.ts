@@ -1,6 +1,6 @@
-import type { Job, Swap } from '../../../src-main/domain/job.ts'
-import { newSwap } from './new-things.ts'
-import type { SwapAsked } from './new-things.ts'
+import type { Job, Swap } from '../../../../src-main/domain/job.ts'
+import { newSwap } from '../new-things.ts'
+import type { SwapAsked } from '../new-things.ts'
 
 /** A place that has no swap yet. */
 export type NewPlace = Omit<SwapAsked, 'emitterId'>

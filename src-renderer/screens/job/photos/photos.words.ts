@@ -1,0 +1,27 @@
+/** What the photos of a room say. */
+export const words = {
+  title: 'Photos',
+  says: 'Kept in your data folder, drawn anew: where and when they were taken is left out. A job file takes them along only when they are asked for.',
+  notKept: 'Not every photo was kept',
+  notKeptOne: (file: string, says: string) => `${file}: ${says}`,
+  list: 'Photos of this room',
+  box: 'Photos to add',
+  add: 'Add photos',
+  orDrop: 'or drop them here',
+  unnamed: (nth: number) => `Photo ${nth}`,
+  gone: 'This photo is not kept any more.',
+  fetching: 'Fetching the photo',
+  openLarge: (name: string) => `Open ${name} large`,
+  shows: (nth: number) => `What photo ${nth} shows`,
+  removeNamed: (name: string) => `Remove ${name}`,
+  remove: 'Remove',
+  removeTitle: 'Remove this photo?',
+  removeYes: 'Remove the photo',
+  removeSays: (job: string) => `It is removed for good from ${job}. Undo does not bring it back.`,
+  unusable: {
+    noPen: 'This window can’t draw pictures.',
+    tooLarge: (mostKB: number) => `Even drawn smaller it is larger than ${mostKB} kB.`,
+    unreadable: 'It can’t be read as a picture: take a JPEG, PNG or WebP.',
+    notDrawn: 'It could not be drawn anew.',
+  },
+} as const

@@ -1,0 +1,55 @@
+/** What the room's and the swap's cards about the wall say: what hangs on it, its old holes, the space round things. */
+export const words = {
+  clear: {
+    title: (wall: string) => `Clear space round things on ${wall}`,
+    round: (name: string) => `Clear round ${name} (mm)`,
+    hint: 'Empty: as set for its kind',
+  },
+  factors: {
+    title: 'What changes its output',
+    says: 'Towels, a cover, a shelf: each as a share of the rated output. 0.8 gives four fifths.',
+    usual: 'Towels on the rail',
+    reason: (nth: number) => `Reason ${nth}`,
+    share: (nth: number) => `Share left with reason ${nth}`,
+    removeNamed: (name: string) => `Remove ${name}`,
+    remove: 'Remove',
+    add: 'Add a reason',
+  },
+  holes: {
+    title: 'Old holes',
+    leaves: 'It leaves old holes',
+    leavesNone: 'It leaves no holes',
+    count: 'Old holes',
+    diameter: 'Diameter of the holes (mm)',
+    depth: 'Depth of the holes (mm)',
+    measured: (count: number) =>
+      `${count} ${count === 1 ? 'hole' : 'holes'} measured: drawn on the wall, counted for the filler, and kept clear of by the new holes.`,
+    assumed: (count: number, diameterMm: number, depthMm: number) =>
+      `Assumed until you say otherwise: ${count} holes, ${diameterMm} mm wide and ${depthMm} mm deep.`,
+    unmeasured:
+      'Where they are is not measured, so they are not drawn, and the new holes are not checked against them.',
+    places: 'Where the old holes are',
+    columns: ['From the left (mm)', 'Above the floor (mm)', 'Holes there'],
+    placeName: (nth: number) => `old hole ${nth}`,
+    fromLeft: (name: string) => `From the left, ${name} (mm)`,
+    aboveFloor: (name: string) => `Above the floor, ${name} (mm)`,
+    holesAt: (name: string) => `Holes at ${name}; one when empty`,
+    removeNamed: (name: string) => `Remove ${name}`,
+    remove: 'Remove',
+    wrong: 'Give it as a number of millimetres.',
+    newFromLeft: 'New place, from the left (mm)',
+    newAboveFloor: 'New place, above the floor (mm)',
+    putFirst: 'Put an old hole there',
+    putAnother: 'Put another there',
+  },
+  swaps: {
+    one: 'The swap on its wall',
+    several: 'The swaps on their walls',
+    noWall: 'No wall chosen yet',
+    noName: 'The swap',
+    named: (emitter: string, wall: string) => `${emitter}, ${wall}`,
+    settingOut: 'Setting it out on the wall',
+    fits: 'It fits the wall',
+    fitsNot: (says: string) => `It does not fit: ${says}`,
+  },
+} as const
