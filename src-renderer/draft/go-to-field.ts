@@ -33,7 +33,9 @@ const usualTries = 12
  * above it will do. A person who is in another box by then is left there.
  */
 export function focusWhenThere(field: string, tries = usualTries, from = document.activeElement): void {
+  looking += 1
   setTimeout(() => {
+    looking -= 1
     const now = document.activeElement
     if (now !== from && now instanceof HTMLElement && now.matches('#main :is(input, select, textarea)'))
       return
@@ -42,6 +44,14 @@ export function focusWhenThere(field: string, tries = usualTries, from = documen
     else if (tries > 0) focusWhenThere(field, tries - 1, from)
     else nearestField(field)?.focus()
   }, 50)
+}
+
+/** How many fields are looked for at this moment. */
+let looking = 0
+
+/** Puts the cursor into a field of a page that has just come, unless the person is anywhere else or was on the way to a field. */
+export function focusIfNowhere(field: string): void {
+  if (looking === 0 && document.activeElement === document.body) document.getElementById(field)?.focus()
 }
 
 /** As the tab key does it: what stands in a box is marked, so that typing replaces it. */

@@ -4,6 +4,7 @@ import type { TakeOffKind } from '../../src-main/domain/take-off.ts'
 import { useAsk } from '../bridge/use-ask.ts'
 import { money } from './figures-in-words.ts'
 import styles from './find-part.module.css'
+import { words } from './words.ts'
 
 export type PartFound = { readonly itemId: string; readonly name: string }
 
@@ -30,23 +31,26 @@ export function FindPart({ kind, label, choose }: Find) {
         value={text}
         onChange={({ currentTarget }) => setText(currentTarget.value)}
       />
-      <ul className={styles.list} aria-label="Parts found">
+      <ul className={styles.list} aria-label={words.find.found}>
         {items.map(({ item, fromPence }) => (
           <li key={item.itemId} className={styles.found}>
             <span>
-              {item.name}, {fromPence === null ? 'no price' : `from ${money(fromPence)}`}
+              {words.find.priced(
+                item.name,
+                fromPence === null ? words.noPrice : words.fromPrice(money(fromPence)),
+              )}
             </span>
-            <Button variant="default" onClick={() => choose(item)} aria-label={`Take ${item.name}`}>
-              Take
+            <Button
+              variant="default"
+              onClick={() => choose(item)}
+              aria-label={words.find.takeNamed(item.name)}
+            >
+              {words.find.take}
             </Button>
           </li>
         ))}
       </ul>
-      <p role="status">
-        {found.data === undefined || items.length > 0
-          ? ''
-          : 'No part of this kind has these words. Use fewer of them.'}
-      </p>
+      <p role="status">{found.data === undefined || items.length > 0 ? '' : words.find.none}</p>
     </div>
   )
 }

@@ -10,6 +10,7 @@ export const words = {
   groups: { do: 'To do', go: 'Pages', job: 'Jobs', room: 'Rooms', swap: 'Swaps' },
   pages: {
     jobs: 'Jobs',
+    van: 'Van',
     catalogue: 'Catalogue',
     prices: 'Prices: find a price',
     priceFile: 'Prices: bring in a price file',

@@ -47,6 +47,7 @@ function ownCommands(go: (path: string) => void, showLooks: () => void): readonl
     { id: 'new-job', group: 'do', name: actions.newJob, run: () => go('/new-job') },
     { id: 'looks', group: 'do', name: actions.looks, keys: '?', run: showLooks },
     page('jobs', '/'),
+    page('van', '/van'),
     page('catalogue', '/catalogue'),
     page('prices', '/prices'),
     page('priceFile', '/prices/file'),

@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core'
 import { useEffect } from 'react'
 import { DraftCheck, DraftLines, DraftMoney, DraftNumber, DraftText } from '../../draft/fields.tsx'
+import { focusIfNowhere } from '../../draft/go-to-field.ts'
 import { useOpenJob } from '../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import styles from './job.module.css'
@@ -11,7 +12,7 @@ import { words } from './job.words.ts'
 export function CustomerPage() {
   useEffect(() => {
     // A job that was just begun has its title and its customer's name: the form that asked for them took the focus with it.
-    if (document.activeElement === document.body) document.getElementById('customer.phone')?.focus()
+    focusIfNowhere('customer.phone')
   }, [])
   return (
     <Stack>
