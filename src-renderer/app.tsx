@@ -11,6 +11,7 @@ import { TopBar } from './frame/top-bar.tsx'
 import { useTopDialog } from './frame/use-top-dialog.ts'
 import { ErrorBoundary } from './parts/error-boundary.tsx'
 import { Nothing } from './parts/notice.tsx'
+import { AfterScreen } from './screens/after/after.tsx'
 import { CatalogueScreen } from './screens/catalogue/catalogue.tsx'
 import { FirmScreen } from './screens/firm/firm.tsx'
 import { StartScreen } from './screens/firm/start.tsx'
@@ -110,5 +111,6 @@ function JobTab({ tab }: { readonly tab: string | undefined }) {
   if (tab === 'house') return <HouseScreen />
   if (tab === 'price') return <PriceScreen />
   if (tab === 'papers') return <PapersScreen />
+  if (tab === 'after') return <AfterScreen />
   return <JobScreen />
 }

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { job } from '../domain/job.ts'
 import {
   issuedQuoteRow,
+  numberPattern,
   quoteComparison,
   quoteEvent,
   quoteEventKind,
@@ -93,4 +94,39 @@ export const quoteDrift = query('quote.drift', {
     /** What can no longer be bought or made at all; the rest is then not comparable. */
     cannot: list(optionalLine),
   }),
+})
+
+/** `out` names a file at the terminal; elsewhere it goes to the papers folder. */
+const fileOf = { quoteId: key, out: line.max(1000).optional() }
+
+export const quoteMail = command('quote.mail', {
+  doc: 'A mail draft for the customer with the issued PDF attached: a file to open in a mail program, to change and to send.',
+  needs: 'data',
+  input: record({
+    ...fileOf,
+    /** To whom, where that is not the customer’s own address. */
+    to: line.optional(),
+  }),
+  output: record({
+    path: z.string(),
+    bytes: z.int(),
+    to: z.string(),
+    subject: z.string(),
+    /** SHA-256 of the attached PDF: that of the quote as it was issued. */
+    pdfHash: z.string(),
+  }),
+})
+
+export const quoteXml = command('quote.xml', {
+  doc: 'An issued quote as XML by the OASIS standard UBL 2.1 (Quotation), with what the customer’s paper shows.',
+  needs: 'data',
+  input: record(fileOf),
+  output: record({ path: z.string(), bytes: z.int() }),
+})
+
+export const quoteNextNumber = query('quote.nextNumber', {
+  doc: 'The number that the next new quote would get today: by the firm’s own pattern, or by another that is tried.',
+  needs: 'data',
+  input: record({ quoteNumbers: numberPattern.optional() }),
+  output: record({ number: z.string() }),
 })

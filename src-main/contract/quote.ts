@@ -65,6 +65,8 @@ export const setOutPdf = printed(
 
 export const paperRead = query('paper.read', {
   doc: 'The bytes of a document or an export made before, by its file name.',
-  input: record({ name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._ -]{0,150}\.(?:pdf|csv|xlsx|xml|eml|json)$/) }),
+  input: record({
+    name: z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._ -]{0,150}\.(?:pdf|csv|xlsx|xml|eml|json)$/),
+  }),
   output: record({ name: z.string(), base64: z.string() }),
 })

@@ -10,6 +10,8 @@ export const labourTask = record({
   optimisticMin: minutes,
   likelyMin: minutes,
   pessimisticMin: minutes,
+  /** Where its minutes are from: delivered, or learnt from the firm's own jobs. */
+  source: z.string().max(400).optional(),
 })
 export type LabourTask = z.infer<typeof labourTask>
 

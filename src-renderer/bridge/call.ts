@@ -31,6 +31,17 @@ export async function call<N extends RequestName>(name: N, input: InputOf<N>): P
   return outcome.value
 }
 
+/** Whether this window can show a file in its folder: only that of the desktop can. */
+export function canShowPapers(): boolean {
+  return window.tailpiece !== undefined
+}
+
+/** Shows a paper in its folder. The shell answers this itself; no desk is asked. */
+export async function showPaper(name: string): Promise<void> {
+  const outcome = await through<unknown>('window.showPaper', { name })
+  if (!outcome.ok) throw new Refusal(outcome.problems)
+}
+
 async function through<T>(name: string, input: unknown): Promise<Outcome<T>> {
   try {
     const bridge = window.tailpiece

@@ -25,6 +25,7 @@ export const words = {
     house: 'House',
     price: 'Parts and price',
     papers: 'Papers',
+    after: 'After the job',
     refused: 'Not saved until this is put right',
     unpriced: 'Saved, but it cannot be priced until this is put right',
   },

@@ -144,6 +144,7 @@ const tabs = [
   { tab: 'house', label: words.job.house },
   { tab: 'price', label: words.job.price },
   { tab: 'papers', label: words.job.papers },
+  { tab: 'after', label: words.job.after },
 ] as const
 
 function Tabs({ jobId, tab }: { readonly jobId: string; readonly tab: string }) {

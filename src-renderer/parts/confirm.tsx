@@ -1,17 +1,20 @@
 import { Button, Group, Modal } from '@mantine/core'
 import type { ReactNode } from 'react'
+import { words } from './words.ts'
 
 type Confirm = {
   readonly opened: boolean
   readonly title: string
   readonly yes: string
+  /** What leaving it is called; keeping it when absent. */
+  readonly no?: string
   readonly onYes: () => void
   readonly onNo: () => void
   readonly children: ReactNode
 }
 
 /** Asks before something is gone for good. */
-export function Confirm({ opened, title, yes, onYes, onNo, children }: Confirm) {
+export function Confirm({ opened, title, yes, no = words.keep, onYes, onNo, children }: Confirm) {
   return (
     <Modal
       opened={opened}
@@ -23,7 +26,7 @@ export function Confirm({ opened, title, yes, onYes, onNo, children }: Confirm) 
       {children}
       <Group mt="lg" justify="flex-end">
         <Button variant="default" onClick={onNo}>
-          Keep it
+          {no}
         </Button>
         <Button color="red.9" onClick={onYes}>
           {yes}

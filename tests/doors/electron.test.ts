@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs'
-import { readFile } from 'node:fs/promises'
+import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { _electron } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -89,6 +89,23 @@ describe("The built desktop program, in a stand-in for Electron's runtime", () =
         problems: [{ code: 'not-found' }],
       })
     }
+  })
+
+  it('shows a paper in its folder, and no file that is anywhere else', async () => {
+    const papers = join(folder, 'papers')
+    await mkdir(papers, { recursive: true })
+    await writeFile(join(papers, 'quote-Q-1.eml'), 'X-Unsent: 1')
+    await writeFile(join(folder, 'beside.pdf'), '')
+    const show = (name: string) =>
+      program.evaluate(`window.tailpiece.call('window.showPaper', {name: ${JSON.stringify(name)}})`)
+    expect(await show('quote-Q-1.eml')).toEqual({ ok: true, value: { path: join(papers, 'quote-Q-1.eml') } })
+    for (const name of ['../beside.pdf', '/etc/hosts', 'quote-Q-1', '.pdf', '', 'a\\..\\beside.pdf']) {
+      expect(await show(name), name).toMatchObject({ ok: false, problems: [{ code: 'invalid' }] })
+    }
+    expect(await show('never-made.pdf')).toMatchObject({ ok: false, problems: [{ code: 'not-found' }] })
+    const other = { url: 'https://example.com/', parent: null }
+    expect(await program.askAs(other, 'window.showPaper', { name: 'quote-Q-1.eml' })).toEqual(refusedSender)
+    expect((await program.facts()).shown).toEqual([join(papers, 'quote-Q-1.eml')])
   })
 
   it('goes nowhere else', async () => {

@@ -46,7 +46,7 @@ export const pickingMake: UseCase<'picking.make'> = async ({ quoteIds, title, by
   }
   const bought = await buyTogether(brought, by ?? 'cheapestEach', desk)
   if (!bought.ok) return bought
-  const lines = linesOf(brought, bought.value)
+  const laid = linesOf(brought, bought.value)
   const made = {
     title:
       title ??
@@ -57,8 +57,8 @@ export const pickingMake: UseCase<'picking.make'> = async ({ quoteIds, title, by
     madeOn: desk.today,
     madeAt: desk.now(),
     quoteIds: brought.map(({ quote }) => quote.quoteId),
-    lines,
-    body: bodyOf(brought, bought.value),
+    lines: laid.map(({ packPence: _price, jobNeed: _need, ...line }) => line),
+    body: bodyOf(brought, { ...bought.value, orders: withPacks(bought.value.orders, laid) }),
   }
   return writing(storeOf(desk), async (tx) => {
     const [taken] = await quotesBeingPicked(tx, made.quoteIds)
@@ -105,7 +105,8 @@ async function buyTogether(
   const jobs = brought.map(({ quote, purchases }) => ({ label: quote.quoteId, purchases }))
   const merged = mergePurchases(jobs, { shelf, kerfMm })
   const stock = await reading(storeOf(desk), readVanStock)
-  const vanStock = stock.filter(({ quantity }) => quantity > 0)
+  const twice = cutAndBoughtTwice(merged.purchases)
+  const vanStock = stock.filter(({ itemId, quantity }) => quantity > 0 && !twice.has(itemId))
   const missing = merged.missing.map(({ name, says }) => `${name}: ${says}`)
   const items = new Map(catalogue.items.map((item) => [item.itemId, item]))
   if (by === 'cheapestEach') {
@@ -134,6 +135,15 @@ async function buyTogether(
   return accept({ purchases, fromVan, orders, missing, items })
 }
 
+/** Pipe that is bought in more than one way: what the van has of it would be given to each, so it is given to none. */
+function cutAndBoughtTwice(purchases: readonly Purchase[]): ReadonlySet<string> {
+  const byItem = Map.groupBy(purchases, ({ itemId }) => itemId)
+  const twice = [...byItem].filter(
+    ([, same]) => same.length > 1 && same.some(({ pieces }) => pieces !== undefined),
+  )
+  return new Set(twice.map(([itemId]) => itemId))
+}
+
 function goodsOf(purchases: readonly Purchase[]): PickingBody['orders'] {
   return [...Map.groupBy(bySupplier(purchases), ({ supplierId }) => supplierId)].map(
     ([supplierId, same]) => ({
@@ -149,7 +159,34 @@ function bySupplier(purchases: readonly Purchase[]): readonly Purchase[] {
   return purchases.filter(({ oneOff }) => oneOff !== true)
 }
 
-function linesOf(brought: readonly Brought[], { purchases, fromVan, items }: Bought): readonly PickingLine[] {
+/** A line with what an order of it needs to know: the price of a pack, and how much of it the jobs need. */
+type LaidLine = PickingLine & { readonly packPence?: number; readonly jobNeed?: number }
+
+function withPacks(orders: PickingBody['orders'], lines: readonly LaidLine[]): PickingBody['orders'] {
+  return orders.map((one) => ({
+    ...one,
+    packs: lines.flatMap(({ supplierId, lineNo, packPence, jobNeed }) =>
+      supplierId === one.supplierId && packPence !== undefined && jobNeed !== undefined
+        ? [{ lineNo, packPence, need: jobNeed }]
+        : [],
+    ),
+  }))
+}
+
+const inUnits = (quantity: number) => Math.round(quantity * 1e6) / 1e6
+
+/** How much of each of a purchase's packs the jobs need. Lengths of pipe that are cut are needed whole: an offcut is no stock. */
+function needsOfPacks({ packs, need, bars }: Purchase): readonly number[] {
+  let open = need
+  return packs.map(({ count, holds }) => {
+    const held = inUnits(count * holds)
+    const needed = bars === undefined ? Math.min(held, Math.max(0, open)) : held
+    open = inUnits(open - needed)
+    return needed
+  })
+}
+
+function linesOf(brought: readonly Brought[], { purchases, fromVan, items }: Bought): readonly LaidLine[] {
   const kindOf = (itemId: string) => items.get(itemId)?.kind ?? 'other'
   const van = fromVan.map((line) => ({
     source: 'van' as const,
@@ -170,8 +207,9 @@ function linesOf(brought: readonly Brought[], { purchases, fromVan, items }: Bou
     unit: 'each',
     need: same.reduce((sum, { quantity }) => sum + quantity, 0),
   }))
-  const bought = bySupplier(purchases).flatMap((one) =>
-    one.packs.map((pack) => ({
+  const bought = bySupplier(purchases).flatMap((one) => {
+    const needs = needsOfPacks(one)
+    return one.packs.map((pack, at) => ({
       source: 'supplier' as const,
       supplierId: one.supplierId,
       kind: kindOf(one.itemId),
@@ -179,11 +217,13 @@ function linesOf(brought: readonly Brought[], { purchases, fromVan, items }: Bou
       code: pack.code,
       name: one.name,
       unit: one.unit,
-      need: Math.round(pack.count * pack.holds * 1e6) / 1e6,
+      need: inUnits(pack.count * pack.holds),
       packs: pack.count,
       packHolds: pack.holds,
-    })),
-  )
+      packPence: pack.packPence,
+      jobNeed: needs[at] ?? 0,
+    }))
+  })
   return [...inOrder(van), ...inOrder(bought), ...boxes].map((line, at) => ({
     lineNo: at + 1,
     picked: 0,

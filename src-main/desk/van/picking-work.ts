@@ -25,7 +25,9 @@ export const pickingTick: UseCase<'picking.tick'> = ({ pickingNo, lineNo, ...inp
     if (line === undefined)
       return refuse('not-found', `Pick list ${pickingNo} has no line ${lineNo}.`, 'lineNo')
     const picked = input.picked ?? line.need
-    const short = picked < line.need && picked > 0 ? (input.shortSays ?? 'Some are short.') : input.shortSays
+    const said = (input.shortSays ?? '').trim()
+    const remark = said === '' ? undefined : said
+    const short = picked < line.need && picked > 0 ? (remark ?? 'Some are short.') : remark
     const instead = input.insteadItemId
     const [item] = instead === undefined ? [] : await readItems(tx, [instead])
     if (instead !== undefined && item === undefined)
@@ -95,7 +97,8 @@ async function openPicking(tx: ReadTx, pickingNo: number): Promise<Outcome<Picki
   return refuse('conflict', `Pick list ${pickingNo} was closed on ${picking.closedOn}.`, 'pickingNo')
 }
 
-function noSuchPicking(pickingNo: number): Outcome<never> {
+/** What a pick list that is not there is refused with. */
+export function noSuchPicking(pickingNo: number): Outcome<never> {
   return refuse(
     'not-found',
     `There is no pick list ${pickingNo}.`,

@@ -35,10 +35,11 @@ type Note = { readonly kind: VanMoveKind; readonly quantity: number; readonly sa
 /** What a move adds to the van; refused where the van would hold less than nothing. */
 function changeOf(item: VanItemMoves, { kind, quantity, says }: Note): Outcome<number> {
   const { name, unit, quantity: held } = item
+  const isNothing = Math.abs(quantity) < 1e-6
   if (kind === 'correction') {
-    if (quantity === 0) return refuse('invalid', 'A correction adds something or takes it away.', 'quantity')
+    if (isNothing) return refuse('invalid', 'A correction adds something or takes it away.', 'quantity')
     if ((says ?? '').trim() === '') return refuse('invalid', 'Say why the number is corrected.', 'says')
-  } else if (quantity < 0 || (quantity === 0 && kind !== 'count')) {
+  } else if (quantity < 0 || (isNothing && kind !== 'count')) {
     const message = `A ${kind} is of more than nothing; ${kind === 'use' ? 'what is used goes out by itself' : 'what goes out is a use'}.`
     return refuse('invalid', message, 'quantity')
   }

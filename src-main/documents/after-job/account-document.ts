@@ -113,5 +113,5 @@ function lastWords(view: AccountView): Content[] {
       : toPayPence === 0
         ? 'Paid in full, with thanks.'
         : `You have paid ${money(-toPayPence)} more than the job came to; it is yours.`
-  return [{ text: words, margin: [0, 14, 0, 0] }]
+  return [{ text: words, margin: [0, 10, 0, 0] }]
 }

@@ -78,12 +78,8 @@ export function accountView(
 type Rates = ReadonlyMap<string, TaxTotal>
 
 /** The quote as one line for each rate of tax, so that each rate can be added up by itself. */
-function quotedByRate(
-  { quote, number, revision, acceptedOn }: AfterMaterial,
-  rates: Rates,
-): readonly AccountLine[] {
-  const which = revision === 0 ? number : `${number}, revision ${revision}`
-  const name = `The work of quote ${which}, accepted on ${dayInWords(acceptedOn)}`
+function quotedByRate({ quote, number, revision }: AfterMaterial, rates: Rates): readonly AccountLine[] {
+  const name = `The work of quote ${revision === 0 ? number : `${number}, revision ${revision}`}`
   return [...Map.groupBy(quote.lines, ({ rateKey }) => rateKey)].map(([rateKey, lines]) => ({
     name,
     under: [],

@@ -69,8 +69,7 @@ export function valveSetOf({ valves }: Pick<Swap, 'valves'>, thermostatHere: boo
 
 /** How air is let out, step by step, and what is done about the pressure afterwards. */
 export function ventingSteps(kind: System['kind'], coldFillBar: number | undefined): readonly string[] {
-  const left =
-    coldFillBar === undefined ? '' : `, which was ${numberInWords(coldFillBar)}${tight}bar when we left`
+  const left = coldFillBar === undefined ? '' : ` (${numberInWords(coldFillBar)}${tight}bar when we left)`
   const afterwards =
     kind === 'sealed'
       ? `Look at the pressure gauge when the heating is cold. If it stands well below where it was${left}, top it up as your boiler’s own book shows, or ring us.`

@@ -24,7 +24,7 @@ export function commissioningDocument(view: CommissioningView): TDocumentDefinit
 }
 
 function balancing(rows: readonly BalancingRow[]): Content[] {
-  const others = [62, 62, 56, 66]
+  const others = [48, 52, 48, 62]
   const left = others.reduce((sum, width) => sum - width, textWidthPt - 12 * 5)
   const head = (text: string, right = true): TableCell => ({
     text,
@@ -48,7 +48,7 @@ function balancing(rows: readonly BalancingRow[]): Content[] {
     {
       margin: [0, 2, 0, 4],
       table: {
-        widths: [left * 0.4, left * 0.6, ...others],
+        widths: [left * 0.34, left * 0.66, ...others],
         headerRows: 1,
         keepWithHeaderRows: 1,
         dontBreakRows: true,

@@ -103,12 +103,17 @@ function lineRow(line: PickingLine): TableCell[] {
   const notes = notesOf(line)
   const name = nameInColumn(line.name)
   return [
-    line.tickedAt === undefined ? tickBox() : tickedBox(),
+    isFound(line) ? tickedBox() : tickBox(),
     { text: breakable(line.code ?? '') },
     notes.length === 0 ? { text: name } : { stack: [name, { text: notes.join(' '), italics: true }] },
     { text: manyOf(line), style: 'amount', bold: true },
     { text: line.packs === undefined ? '' : amountOf(line.need, line.unit), style: 'amount' },
   ]
+}
+
+/** What was ticked on the screen and is all there; what is short stays open. */
+function isFound({ tickedAt, picked, need }: PickingLine): boolean {
+  return tickedAt !== undefined && picked >= need
 }
 
 /** A box that was ticked on the screen. */

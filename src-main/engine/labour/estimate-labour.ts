@@ -64,7 +64,7 @@ function multiplied(sum: Spread, factor: Spread): Spread {
 }
 
 function estimateTask(task: LabourTask): LabourAnswer['tasks'][number] {
-  const { name, count, optimisticMin, likelyMin, pessimisticMin } = task
+  const { name, count, optimisticMin, likelyMin, pessimisticMin, source } = task
   const one = pert({ optimistic: optimisticMin, likely: likelyMin, pessimistic: pessimisticMin })
   const expectedMin = count * one.expected
   const why = because(`${name}: ${count} × (o + 4m + p)/6`, expectedMin, {
@@ -72,9 +72,9 @@ function estimateTask(task: LabourTask): LabourAnswer['tasks'][number] {
     source: pertSource,
     from: [
       given('How many', count),
-      given('Optimistic, for one', optimisticMin, 'min'),
-      given('Likely, for one', likelyMin, 'min'),
-      given('Pessimistic, for one', pessimisticMin, 'min'),
+      given('Optimistic, for one', optimisticMin, 'min', source),
+      given('Likely, for one', likelyMin, 'min', source),
+      given('Pessimistic, for one', pessimisticMin, 'min', source),
     ],
   })
   return { name, count, expectedMin, sdMin: Math.sqrt(count) * one.sd, why }

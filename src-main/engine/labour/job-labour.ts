@@ -71,10 +71,10 @@ function taskOf(
 ): { readonly task: LabourTask; readonly why: Derivation } {
   const minutes = figures.tasks[taskId]
   if (minutes === undefined) throw new Error(`There is no task called ${taskId}`)
-  const { name, optimisticMin, likelyMin, pessimisticMin } = minutes
+  const { name, optimisticMin, likelyMin, pessimisticMin, source } = minutes
   const count = group.reduce((sum, work) => sum + work.count, 0)
   const why = because(`${name}: how often.`, count, { from: group.map((work) => work.why) })
-  return { task: { name, count, optimisticMin, likelyMin, pessimisticMin }, why }
+  return { task: { name, count, optimisticMin, likelyMin, pessimisticMin, source }, why }
 }
 
 /**

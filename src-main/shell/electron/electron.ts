@@ -1,4 +1,4 @@
-import { app, BrowserWindow, dialog, ipcMain } from 'electron'
+import { app, BrowserWindow, dialog, ipcMain, shell } from 'electron'
 import type { IpcMainInvokeEvent } from 'electron'
 import { join, resolve } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
@@ -7,6 +7,7 @@ import { refuse } from '../../domain/outcome.ts'
 import { callsTo } from '../calls-under-way.ts'
 import type { Calls } from '../calls-under-way.ts'
 import { defaultDataFolder } from '../data-folder.ts'
+import { showPaper, showPaperName } from './show-paper.ts'
 import { claimScheme, closeWaysOut, home, openWindow } from './window.ts'
 
 /** How long a closing window gets to begin its last save. It is hidden by then, so nobody waits. */
@@ -33,11 +34,12 @@ async function start(): Promise<void> {
   }
   const calls = callsTo(desk.value)
   closeWaysOut(join(import.meta.dirname, '../renderer'))
-  ipcMain.handle('call', (event, name: unknown, input: unknown) =>
-    isOurWindow(event)
-      ? calls.call(String(name), input)
-      : refuse('refused', 'Only the window of this program may ask.'),
-  )
+  ipcMain.handle('call', (event, name: unknown, input: unknown) => {
+    if (!isOurWindow(event)) return refuse('refused', 'Only the window of this program may ask.')
+    if (name !== showPaperName) return calls.call(String(name), input)
+    const { papersFolder } = desk.value.desk()
+    return showPaper(input, { papersFolder, show: (path) => shell.showItemInFolder(path) })
+  })
   app.on('second-instance', bringForward)
   app.on('window-all-closed', () => app.quit())
   closeDeskBeforeQuit(calls)

@@ -4,6 +4,7 @@ import { useState } from 'react'
 import type { FormEvent } from 'react'
 import { Link, useParams } from 'wouter'
 import type { Firm } from '../../../src-main/domain/firm.ts'
+import type { Problem } from '../../../src-main/domain/outcome.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'
 import { Notice, ProblemList, Waiting } from '../../parts/notice.tsx'
@@ -13,7 +14,8 @@ import type { Boxes } from './firm-boxes.tsx'
 import styles from './firm.module.css'
 import { words } from './firm.words.ts'
 import { LogoBox } from './logo-box.tsx'
-import { textOf, useFirm } from './use-firm.ts'
+import { NumbersBox } from './numbers-box.tsx'
+import { fieldPaths, textOf, useFirm } from './use-firm.ts'
 import type { FirmText } from './use-firm.ts'
 
 /** Who the quotes are from, and the firm's own figures. */
@@ -53,7 +55,7 @@ function Body({ asked, save }: Both) {
 
 function FirmForm({ old, save }: { readonly old: Firm | null; readonly save: Both['save'] }) {
   const [text, setText] = useState(textOf(old))
-  const problems = problemsOf(save.error)
+  const problems = problemsOf(save.error).map(inOwnWords)
   const submit = (event: FormEvent) => {
     event.preventDefault()
     save.mutate(text)
@@ -73,6 +75,9 @@ function FirmForm({ old, save }: { readonly old: Firm | null; readonly save: Bot
           />
         )}
         <Letterhead text={text} set={set} problems={problems} logoChanged={text.logo !== old?.logo} />
+        <Card title={words.numbers.title}>
+          <NumbersBox text={text} set={set} problems={problems} />
+        </Card>
         <Card title={words.units.title}>
           <UnitBoxes text={text} set={set} />
         </Card>
@@ -85,6 +90,11 @@ function FirmForm({ old, save }: { readonly old: Firm | null; readonly save: Bot
       </Stack>
     </form>
   )
+}
+
+/** The pattern of a number is told by what it needs, not by its letters alone. */
+function inOwnWords(problem: Problem): Problem {
+  return problem.path === fieldPaths.quoteNumbers ? { ...problem, message: words.numbers.wrong } : problem
 }
 
 function Letterhead({ logoChanged, ...boxes }: Boxes & { readonly logoChanged: boolean }) {

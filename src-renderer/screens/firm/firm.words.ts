@@ -21,6 +21,14 @@ export const words = {
     address: 'Address, line by line',
     registrations: 'Registrations, one a line',
     terms: 'Your terms, as they are printed',
+    quoteNumbers: 'How your quotes are numbered',
+  },
+  numbers: {
+    title: 'Numbers of quotes',
+    says: '{year} or {yy} stands for the year, {nnnn} for the number with four digits or more. Left empty it is Q-{year}-{nnnn}. A change counts from the next new quote; what is issued keeps its number.',
+    next: (number: string) => `The next new quote would be ${number}.`,
+    wrong:
+      'This needs the number once, as {n} to {nnnnnnnn}, the year at most once, and otherwise only letters, digits, dots and dashes: such as Q-{year}-{nnnn}.',
   },
   logo: {
     title: 'Logo',

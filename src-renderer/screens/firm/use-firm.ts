@@ -12,6 +12,8 @@ export type FirmText = {
   readonly taxNumber: string
   readonly registrations: string
   readonly terms: string
+  /** Empty where the usual pattern stands. */
+  readonly quoteNumbers: string
   readonly logo: Firm['logo']
   readonly currency: 'GBP'
   readonly heatFirst: 'W' | 'BtuPerHour'
@@ -30,6 +32,7 @@ export const fieldPaths: Readonly<Record<FirmField, string>> = {
   taxNumber: 'firm.taxNumber',
   registrations: 'firm.registrations',
   terms: 'firm.terms',
+  quoteNumbers: 'firm.quoteNumbers',
 }
 
 /** The firm's details, and the way to keep them. */
@@ -56,6 +59,7 @@ export function textOf(firm: Firm | null): FirmText {
     taxNumber: firm?.taxNumber ?? '',
     registrations: firm?.registrations?.join('\n') ?? '',
     terms: firm?.terms ?? '',
+    quoteNumbers: firm?.quoteNumbers ?? '',
     logo: firm?.logo,
     currency: 'GBP',
     heatFirst: firm?.heatFirst ?? 'W',
@@ -66,8 +70,8 @@ export function textOf(firm: Firm | null): FirmText {
 /** What was typed, as the request takes it. */
 export function firmOf(text: FirmText): Firm {
   const lines = (typed: string) => typed.split('\n').filter((line) => line.trim() !== '')
-  const some = (field: 'phone' | 'email' | 'taxNumber' | 'terms') =>
-    text[field].trim() === '' ? {} : { [field]: text[field] }
+  const some = (field: 'phone' | 'email' | 'taxNumber' | 'terms' | 'quoteNumbers') =>
+    text[field].trim() === '' ? {} : { [field]: text[field].trim() }
   const registrations = lines(text.registrations)
   return {
     name: text.name,
@@ -78,6 +82,7 @@ export function firmOf(text: FirmText): Firm {
     ...(registrations.length === 0 ? {} : { registrations }),
     ...(text.logo === undefined ? {} : { logo: text.logo }),
     ...some('terms'),
+    ...some('quoteNumbers'),
     currency: text.currency,
     heatFirst: text.heatFirst,
     priceDetail: text.priceDetail,

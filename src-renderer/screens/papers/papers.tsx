@@ -9,6 +9,7 @@ import { useGoToField } from '../../draft/go-to-field.ts'
 import { Card, Row } from '../../parts/card.tsx'
 import { Notice, Nothing, ProblemList } from '../../parts/notice.tsx'
 import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
+import { FilePlace } from './file-place.tsx'
 import { IssuedCard } from './life/issued-card.tsx'
 import styles from './papers.module.css'
 import { usePaper } from './use-papers.ts'
@@ -115,7 +116,8 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
 function SaveLine({ paper, show }: { readonly paper: Paper; readonly show: (paper: Paper) => void }) {
   const save = useRef<HTMLAnchorElement>(null)
   useEffect(() => {
-    if (document.activeElement === document.body) save.current?.focus()
+    const here = document.activeElement
+    if (here === document.body || here?.id === 'main') save.current?.focus()
   }, [paper])
   return (
     <div role="status">
@@ -139,7 +141,7 @@ function Viewer({ paper }: { readonly paper: Paper }) {
     <div className={styles.shown}>
       <Card
         title={paper.name}
-        says={<span className={styles.where}>Kept at {paper.path}</span>}
+        says={<FilePlace file={paper} />}
         aside={
           <a className={styles.save} href={paper.url} download={paper.name}>
             Save a copy of this one

@@ -4,7 +4,7 @@
  * isn't here throws. It cannot show context isolation, the sandbox, menus or the speed of the real bridge.
  */
 import { app } from './app.ts'
-import { handlers, schemes, sessionRules, told } from './state.ts'
+import { handlers, schemes, sessionRules, shown, told } from './state.ts'
 import { strict } from './strict.ts'
 import { obeyTheTest } from './obey-the-test.ts'
 
@@ -46,6 +46,12 @@ export const dialog = strict('dialog', {
   showErrorBox(title: string, content: string) {
     told.push(`${title}: ${content}`)
     console.error(`${title}: ${content}`)
+  },
+})
+
+export const shell = strict('shell', {
+  showItemInFolder(path: string) {
+    shown.push(path)
   },
 })
 

@@ -1,6 +1,6 @@
 import { app, openWindows } from './app.ts'
 import { BrowserWindow } from './browser-window.ts'
-import { blocked, handlers, sessionRules } from './state.ts'
+import { blocked, handlers, sessionRules, shown } from './state.ts'
 
 /** What a test may ask of the program that runs in the stand-in. */
 export type Order =
@@ -17,6 +17,8 @@ export type Facts = {
   readonly mayHaveCamera: readonly boolean[]
   readonly newWindow: string | undefined
   readonly blocked: readonly string[]
+  /** Files that were shown in their folder. */
+  readonly shown: readonly string[]
 }
 
 /** Listens to the test that started this process. */
@@ -56,5 +58,6 @@ function factsOf(window: BrowserWindow): Facts {
     mayHaveCamera: camera,
     newWindow: window.webContents.openHandler?.().action,
     blocked,
+    shown,
   }
 }

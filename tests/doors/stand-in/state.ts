@@ -13,3 +13,5 @@ export const sessionRules: { request: Decide | null; check: (() => boolean) | nu
 export const told: string[] = []
 /** Addresses that the window asked for and did not get. */
 export const blocked: string[] = []
+/** Files that a person was shown in their folder. */
+export const shown: string[] = []

@@ -8,6 +8,9 @@ import { answer } from '../../../src-main/desk/router.ts'
 import { job as jobSchema } from '../../../src-main/domain/job.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import type { Problem } from '../../../src-main/domain/outcome.ts'
+import type { Purchase } from '../../../src-main/domain/quote.ts'
+import { readIssued } from '../../../src-main/store/quotes.ts'
+import { reading } from '../../../src-main/store/store.ts'
 import sample from '../../../resources/sample/two-rooms.job.json' with { type: 'json' }
 import { valueOf } from '../store-for-tests.ts'
 
@@ -84,3 +87,13 @@ export async function tickAll(desk: Desk, pickingNo: number): Promise<void> {
   const { picking } = await ask(desk, 'picking.read', { pickingNo })
   for (const { lineNo } of picking.lines) await ask(desk, 'picking.tick', { pickingNo, lineNo })
 }
+
+/** What an issued quote buys, as it was frozen. */
+export async function purchasesOf(desk: Desk, quoteId: string): Promise<readonly Purchase[]> {
+  if (desk.store === null) throw new Error('This desk has no data file')
+  const issued = await reading(desk.store, (tx) => readIssued(tx, quoteId))
+  if (issued === null) throw new Error(`There is no quote ${quoteId}`)
+  return issued.snapshot.quote.internal.purchases
+}
+
+export const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0)

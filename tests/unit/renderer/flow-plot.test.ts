@@ -17,7 +17,7 @@ import {
 import type { Plot } from '../../../src-renderer/parts/flow-plot/geometry.ts'
 import { outputAt, roomHeatNow, warmFrom } from '../../../src-renderer/parts/flow-plot/room-output.ts'
 import { staysAt, withFlow } from '../../../src-renderer/parts/flow-plot/use-for-house.ts'
-import { crossingSays, readOut, staysSays } from '../../../src-renderer/parts/flow-plot/what-if-words.ts'
+import { crossingSays, readOut, staysSays } from '../../../src-renderer/parts/flow-plot/what-if.words.ts'
 import { emitterForTests } from './emitter-for-tests.ts'
 
 const job = jobShape.parse(sample)

@@ -11,6 +11,8 @@ type Line = {
 }
 
 type Table = {
+  /** What is compared, for a reader who does not see it. */
+  readonly name: string
   readonly words: {
     readonly line: string
     readonly was: string
@@ -22,9 +24,9 @@ type Table = {
 }
 
 /** Lines of money before and after, with what changed. */
-export function ChangeTable({ words, lines, total }: Table) {
+export function ChangeTable({ name, words, lines, total }: Table) {
   return (
-    <div className={styles.scroll} tabIndex={0} role="region" aria-label={words.change}>
+    <div className={styles.scroll} tabIndex={0} role="group" aria-label={name}>
       <table className={styles.table}>
         <thead>
           <tr>

@@ -23,6 +23,7 @@ export function Drift({ quoteId }: { readonly quoteId: string }) {
             {words.driftWith(price.changeGrossPence === 0 ? words.unchanged : money(price.isGrossPence))}
           </p>
           <ChangeTable
+            name={words.driftOf(quoteId)}
             words={words.costTable}
             lines={cost.map((line) => ({ ...line, was: line.wasCostPence, is: line.isCostPence }))}
           />

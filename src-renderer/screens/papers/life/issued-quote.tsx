@@ -1,11 +1,10 @@
 import { Button } from '@mantine/core'
-import { useEffect, useRef, useState } from 'react'
+import { useState } from 'react'
 import type { IssuedQuoteRow, QuoteState } from '../../../../src-main/domain/quote-life.ts'
-import { problemsOf } from '../../../bridge/call.ts'
 import { Row } from '../../../parts/card.tsx'
 import { dayInWords, money } from '../../../parts/figures-in-words.ts'
-import { ProblemList, Verdict } from '../../../parts/notice.tsx'
-import { usePaper } from '../use-papers.ts'
+import { Verdict } from '../../../parts/notice.tsx'
+import { HandOver } from './hand-over.tsx'
 import { MarkForm } from './mark-form.tsx'
 import type { Mark } from './mark-form.tsx'
 import { Since } from './since.tsx'
@@ -55,8 +54,8 @@ export function IssuedQuote({ quote, life }: Issued) {
           words.validUntil(dayInWords(quote.validUntil)),
         ].join(' · ')}
       </p>
+      <HandOver quote={quote} />
       <Row>
-        <GetPdf quoteId={quoteId} />
         {marksFrom[state].map((mark) => (
           <Button
             key={mark}
@@ -82,33 +81,5 @@ export function IssuedQuote({ quote, life }: Issued) {
       )}
       {open ? <Since quote={quote} /> : null}
     </li>
-  )
-}
-
-/** The bytes that went out, fetched when they are asked for. */
-function GetPdf({ quoteId }: { readonly quoteId: string }) {
-  const paper = usePaper('quote.pdf', { quoteId })
-  const save = useRef<HTMLAnchorElement>(null)
-  useEffect(() => {
-    if (paper.data !== undefined && document.activeElement === document.body) save.current?.focus()
-  }, [paper.data])
-  const problems = problemsOf(paper.error)
-  if (problems.length > 0) return <ProblemList title={words.getShort} problems={problems} />
-  if (paper.data !== undefined) {
-    return (
-      <a ref={save} className={styles.save} href={paper.data.url} download={paper.data.name}>
-        {words.save(quoteId)}
-      </a>
-    )
-  }
-  return (
-    <Button
-      variant="default"
-      loading={paper.isPending}
-      aria-label={words.get(quoteId)}
-      onClick={() => paper.mutate()}
-    >
-      {words.getShort}
-    </Button>
   )
 }

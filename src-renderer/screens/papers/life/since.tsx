@@ -74,6 +74,7 @@ function Compared({ quoteId }: { readonly quoteId: string }) {
         <p>{words.same}</p>
       ) : (
         <ChangeTable
+          name={words.compareOf(quoteId)}
           words={words.table}
           lines={lines.map((line) => ({
             ...line,
