@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { actualPart, afterJob, finalAccount, learnedTask } from '../domain/after-job.ts'
+import { actualPart, afterJob, finalAccount, learnedTask } from '../domain/follow-up/after-job.ts'
 import { count, day, key, line, list, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
 

@@ -1,6 +1,8 @@
 import { z } from 'zod'
 import { figureOverrides } from '../domain/figures.ts'
 import { firm } from '../domain/firm.ts'
+import { afterJob } from '../domain/follow-up/after-job.ts'
+import { quoteEvent } from '../domain/follow-up/quote-life.ts'
 import { job, jobStage } from '../domain/job.ts'
 import { count, day, key, line, list, pence, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
@@ -84,24 +86,64 @@ export const jobFind = query('job.find', {
   output: record({ jobs: list(jobRow), rooms: list(roomFound), swaps: list(swapFound) }),
 })
 
+/** An issued quote in a job file: all that was frozen, and all that happened to it since. */
+export const fileQuote = record({
+  quoteId: key,
+  number: line,
+  revision: count,
+  issuedOn: day,
+  validUntil: day,
+  grossPence: pence,
+  /** The version of the program that worked it out. */
+  program: line,
+  /** Job, prices, figures and answer as they were then. */
+  snapshot: z.record(z.string(), z.unknown()),
+  /** The PDF as it went out, with the SHA-256 of its bytes in hexadecimal; null for a quote that was kept before PDFs were. */
+  pdf: record({ base64: z.string(), sha256: z.string(), pages: z.int().gte(1).lte(1000) }).nullable(),
+  events: list(quoteEvent, 1000, 1),
+  /** What was noted after its job, where anything was. */
+  afterJob: record({ body: afterJob, closedOn: day.nullable() }).optional(),
+})
+export type FileQuote = z.infer<typeof fileQuote>
+
+const mostFileQuotes = 1000
+
 export const jobImport = command('job.import', {
-  doc: 'Takes in a job file, with its photos where they are in it: all of it or nothing. A job with the same id is refused unless `replace` says so.',
+  doc: 'Takes in a job file, with its photos and issued quotes where they are in it: all or nothing. A job with the same id is refused unless `replace` says so; a quote whose number is taken is left out, and named.',
   needs: 'data',
-  input: record({ job, photos: list(filePhoto, mostFilePhotos).optional(), replace: z.boolean().optional() }),
-  /** How many photos were taken in, where the file had any. */
-  output: record({ jobId: key, replaced: z.boolean(), photos: count.optional() }),
+  input: record({
+    job,
+    photos: list(filePhoto, mostFilePhotos).optional(),
+    quotes: list(fileQuote, mostFileQuotes).optional(),
+    replace: z.boolean().optional(),
+  }),
+  /** How many photos and quotes were taken in, where the file had any, and which quotes were not. */
+  output: record({
+    jobId: key,
+    replaced: z.boolean(),
+    photos: count.optional(),
+    quotes: count.optional(),
+    /** A sentence for each quote that was not taken in, or that is here already with another history. */
+    leftOut: list(z.string(), mostFileQuotes).optional(),
+  }),
 })
 
 export const jobExport = query('job.export', {
-  doc: 'A job as its open file, with the firm it is from; with the photos that are kept of it where they are asked for, up to the 20 MB that a job file may have.',
+  doc: 'A job as its open file, with the firm it is from; with its photos and its issued quotes where they are asked for, up to the 20 MB that a job file may have.',
   needs: 'data',
   input: record({
     jobId: key,
     photos: z.boolean().optional(),
     /** Only the photos of these rooms. */
     photosOf: list(key, 200).optional(),
+    /** With its issued quotes, what happened to them and what was noted after the job. */
+    quotes: z.boolean().optional(),
   }),
-  output: record({ job, photos: list(filePhoto, mostFilePhotos).optional() }),
+  output: record({
+    job,
+    photos: list(filePhoto, mostFilePhotos).optional(),
+    quotes: list(fileQuote, mostFileQuotes).optional(),
+  }),
 })
 
 export const jobSample = query('job.sample', {

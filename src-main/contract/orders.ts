@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { unit } from '../domain/item.ts'
-import { order, orderRow } from '../domain/order.ts'
+import { order, orderRow } from '../domain/follow-up/order.ts'
 import { count, day, key, line, list, note, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
 

@@ -7,7 +7,7 @@ import {
   quoteEvent,
   quoteEventKind,
   quoteState,
-} from '../domain/quote-life.ts'
+} from '../domain/follow-up/quote-life.ts'
 import { count, day, key, line, list, note, optionalLine, pence, record } from '../domain/schema.ts'
 import { command, query } from './request.ts'
 

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { unit } from '../domain/item.ts'
 import { count, day, key, line, list, note, record } from '../domain/schema.ts'
-import { picking, pickingLine, vanItem, vanMove, vanMoveKind } from '../domain/van.ts'
+import { picking, pickingLine, vanItem, vanMove, vanMoveKind } from '../domain/follow-up/van.ts'
 import { command, query } from './request.ts'
 
 const quantity = z.number().gte(-1_000_000).lte(1_000_000)

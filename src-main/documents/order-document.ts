@@ -1,6 +1,6 @@
 import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
 import type { Firm } from '../domain/firm.ts'
-import type { Order, OrderLine } from '../domain/order.ts'
+import type { Order, OrderLine } from '../domain/follow-up/order.ts'
 import { dayInWords } from './days.ts'
 import { money, nameInColumn, numberInWords, tight } from './in-words.ts'
 import { letterhead } from './letterhead.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { numberPattern } from './quote-life.ts'
+import { numberPattern } from './follow-up/quote-life.ts'
 import { line, list, note, optionalLine, record } from './schema.ts'
 
 /** A postal address, line by line as it is printed. */

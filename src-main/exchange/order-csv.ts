@@ -1,4 +1,4 @@
-import type { Order } from '../domain/order.ts'
+import type { Order } from '../domain/follow-up/order.ts'
 import { csvFile } from './price-export/csv-file.ts'
 import { numberCell, penceCell, textCell } from './price-export/table.ts'
 import type { Cell } from './price-export/table.ts'

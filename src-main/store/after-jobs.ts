@@ -1,5 +1,5 @@
-import { afterJob } from '../domain/after-job.ts'
-import type { ActualTask, AfterJob } from '../domain/after-job.ts'
+import { afterJob } from '../domain/follow-up/after-job.ts'
+import type { ActualTask, AfterJob } from '../domain/follow-up/after-job.ts'
 import { fromJson, readRow } from './read-row.ts'
 import type { ReadTx, WriteTx } from './tables.ts'
 

@@ -6,8 +6,8 @@ import { item } from '../domain/item.ts'
 import { job } from '../domain/job.ts'
 import { supplier, supplierPrice } from '../domain/price.ts'
 import { pickList, quote } from '../domain/quote.ts'
-import { quoteEvent } from '../domain/quote-life.ts'
-import type { IssuedQuoteRow, QuoteEvent } from '../domain/quote-life.ts'
+import { quoteEvent } from '../domain/follow-up/quote-life.ts'
+import type { IssuedQuoteRow, QuoteEvent } from '../domain/follow-up/quote-life.ts'
 import { key, list, record } from '../domain/schema.ts'
 import { fromJson, fieldsOf, readRow } from './read-row.ts'
 import { unreadableRow } from './sqlite/troubles.ts'
@@ -94,7 +94,20 @@ export async function takeNumber(tx: WriteTx, series: string, nth: number): Prom
     .execute()
 }
 
-type Frozen = IssuedQuote & { readonly pdf: Uint8Array; readonly pages: number }
+/** Notes that a series has come to `nth` at least; one that is further on stays where it is. */
+export async function seriesReaches(tx: WriteTx, series: string, nth: number): Promise<void> {
+  const row = await tx
+    .selectFrom('number_series')
+    .select('last')
+    .where('series', '=', series)
+    .executeTakeFirst()
+  if ((row?.last ?? 0) < nth) await takeNumber(tx, series, nth)
+}
+
+/** The bytes of the PDF; none for a quote that was kept before PDFs were. */
+type Printed =
+  { readonly pdf: Uint8Array; readonly pages: number } | { readonly pdf: null; readonly pages: null }
+type Frozen = IssuedQuote & Printed
 
 /** Keeps a quote for good: what went in, what came out, and the bytes of its PDF with their hash. */
 export async function keepIssued(tx: WriteTx, frozen: Frozen): Promise<void> {
@@ -113,7 +126,7 @@ export async function keepIssued(tx: WriteTx, frozen: Frozen): Promise<void> {
       program: frozen.program,
       snapshot: JSON.stringify(frozen.snapshot),
       pdf: frozen.pdf,
-      pdf_hash: hashOf(frozen.pdf),
+      pdf_hash: frozen.pdf === null ? null : hashOf(frozen.pdf),
       pages: frozen.pages,
     })
     .execute()
@@ -134,6 +147,46 @@ export async function readIssued(tx: ReadTx, quoteId: string): Promise<IssuedQuo
   if (row === undefined) return null
   const what = `The quote ${quoteId}`
   return { ...row, snapshot: readRow(snapshot, fromJson(row.snapshot, what), what) }
+}
+
+/** What a file gives as a snapshot, checked as every kept one is. */
+export function checkedSnapshot(value: unknown): ReturnType<typeof snapshot.safeParse> {
+  return snapshot.safeParse(value)
+}
+
+/** An issued quote whose snapshot is, to the letter, what was kept; null when there is none of that name. */
+export async function readIssuedToTheLetter(
+  tx: ReadTx,
+  quoteId: string,
+): Promise<(IssuedHead & { readonly program: string; readonly snapshot: Record<string, unknown> }) | null> {
+  const row = await tx
+    .selectFrom('issued_quote')
+    .select([...headColumns, 'program', 'snapshot'])
+    .where('quote_id', '=', quoteId)
+    .executeTakeFirst()
+  return row === undefined ? null : { ...row, snapshot: fieldsOf(row.snapshot, `The quote ${quoteId}`) }
+}
+
+/** The issued quotes of a job by name, in the order in which they were issued. */
+export async function issuedIdsOf(tx: ReadTx, jobId: string): Promise<readonly string[]> {
+  const rows = await tx
+    .selectFrom('issued_quote')
+    .select('quote_id')
+    .where('job_id', '=', jobId)
+    .orderBy(sql`rowid`)
+    .execute()
+  return rows.map(({ quote_id }) => quote_id)
+}
+
+/** Which issued quote bears one of these as its name or its number; null when none does. */
+export async function bearerOf(tx: ReadTx, names: readonly string[]): Promise<string | null> {
+  const row = await tx
+    .selectFrom('issued_quote')
+    .select('quote_id')
+    .where((where) => where.or([where('number', 'in', names), where('quote_id', 'in', names)]))
+    .orderBy(sql`rowid`)
+    .executeTakeFirst()
+  return row?.quote_id ?? null
 }
 
 /** The PDF of an issued quote as it went out. Null for one that was kept before PDFs were; damage is an error. */

@@ -1,5 +1,5 @@
 import type { Generated, Kysely } from 'kysely'
-import type { QuoteEventKind } from '../domain/quote-life.ts'
+import type { QuoteEventKind } from '../domain/follow-up/quote-life.ts'
 
 type ItemTable = {
   item_no: Generated<number>

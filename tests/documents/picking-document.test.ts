@@ -5,7 +5,7 @@ import { printPdf } from '../../src-main/desk/papers/print-pdf.ts'
 import { pickingDocument } from '../../src-main/documents/van/picking-document.ts'
 import { pickingView } from '../../src-main/documents/van/picking-view.ts'
 import { given } from '../../src-main/domain/derivation.ts'
-import type { Picking, PickingLine } from '../../src-main/domain/van.ts'
+import type { Picking, PickingLine } from '../../src-main/domain/follow-up/van.ts'
 import { accepted, ask, begin, refusalOf } from '../store/van/van-for-tests.ts'
 import { penceIn, readPdf } from './read-pdf.ts'
 

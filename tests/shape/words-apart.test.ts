@@ -5,9 +5,11 @@ import type { Node } from './source-files.ts'
 /** Folders of the window whose texts all stand in files of words, ready to be said in another language. */
 const folders = [
   'src-renderer/frame',
+  'src-renderer/screens/house',
   'src-renderer/screens/job',
   'src-renderer/screens/jobs',
   'src-renderer/screens/papers/life',
+  'src-renderer/screens/price',
 ]
 
 /** Attributes that a person reads or hears. */

@@ -1,4 +1,4 @@
-import type { AfterJob } from '../../domain/after-job.ts'
+import type { AfterJob } from '../../domain/follow-up/after-job.ts'
 import { refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { finalAccount } from '../../engine/quote/life/final-account.ts'

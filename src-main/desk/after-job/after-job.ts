@@ -1,4 +1,4 @@
-import type { AfterJob } from '../../domain/after-job.ts'
+import type { AfterJob } from '../../domain/follow-up/after-job.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import { readAfterJob, saveAfterJob } from '../../store/after-jobs.ts'
 import { markJob } from '../../store/jobs.ts'

@@ -1,5 +1,5 @@
 import type { TDocumentDefinitions } from 'pdfmake/interfaces'
-import type { FinalAccount } from '../../domain/after-job.ts'
+import type { FinalAccount } from '../../domain/follow-up/after-job.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { accountDocument } from '../../documents/after-job/account-document.ts'

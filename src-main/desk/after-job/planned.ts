@@ -1,4 +1,4 @@
-import type { ActualTask, AfterJob } from '../../domain/after-job.ts'
+import type { ActualTask, AfterJob } from '../../domain/follow-up/after-job.ts'
 import { accept } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { Quote } from '../../domain/quote.ts'

@@ -1,4 +1,4 @@
-import type { AfterJob } from '../../domain/after-job.ts'
+import type { AfterJob } from '../../domain/follow-up/after-job.ts'
 import { accept } from '../../domain/outcome.ts'
 import type { Outcome, Problem } from '../../domain/outcome.ts'
 import type { ReadTx } from '../../store/tables.ts'

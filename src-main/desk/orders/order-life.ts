@@ -1,4 +1,4 @@
-import type { Order } from '../../domain/order.ts'
+import type { Order } from '../../domain/follow-up/order.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { reading, writing } from '../../store/store.ts'

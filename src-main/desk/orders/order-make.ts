@@ -1,7 +1,7 @@
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { Supplier } from '../../domain/price.ts'
-import type { Picking, PickingBody } from '../../domain/van.ts'
+import type { Picking, PickingBody } from '../../domain/follow-up/van.ts'
 import { unit } from '../../domain/item.ts'
 import { orderCost } from '../../engine/buying/split/supplier-split-cost.ts'
 import { numberIn, seriesOf } from '../../engine/quote/life/quote-number.ts'

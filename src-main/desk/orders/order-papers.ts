@@ -1,5 +1,5 @@
 import type { Firm } from '../../domain/firm.ts'
-import type { Order } from '../../domain/order.ts'
+import type { Order } from '../../domain/follow-up/order.ts'
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { orderDocument } from '../../documents/order-document.ts'

@@ -1,4 +1,4 @@
-import type { Order, OrderRow, OrderState } from '../../domain/order.ts'
+import type { Order, OrderRow, OrderState } from '../../domain/follow-up/order.ts'
 import type { KeptOrder } from '../../store/van/orders.ts'
 
 /** How much of each line has come. */

@@ -2,7 +2,7 @@ import { dayInWords } from '../../documents/days.ts'
 import { money, tight } from '../../documents/in-words.ts'
 import { reverseChargeNotes } from '../../documents/quote/tax-notes.ts'
 import type { Firm } from '../../domain/firm.ts'
-import type { IssuedQuoteRow } from '../../domain/quote-life.ts'
+import type { IssuedQuoteRow } from '../../domain/follow-up/quote-life.ts'
 import type { Totals } from '../../domain/quote.ts'
 
 /** All that the mail says; what the firm pays, earns and buys from is in none of it. */

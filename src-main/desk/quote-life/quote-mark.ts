@@ -1,6 +1,6 @@
 import { accept } from '../../domain/outcome.ts'
 import type { JobStage } from '../../domain/job.ts'
-import type { QuoteEventKind } from '../../domain/quote-life.ts'
+import type { QuoteEventKind } from '../../domain/follow-up/quote-life.ts'
 import { mayHappen } from '../../engine/quote/life/quote-state.ts'
 import { markJob } from '../../store/jobs.ts'
 import { addEvent, newestRevision } from '../../store/quotes.ts'

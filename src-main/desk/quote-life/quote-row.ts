@@ -1,6 +1,6 @@
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import type { IssuedQuoteRow, QuoteEvent } from '../../domain/quote-life.ts'
+import type { IssuedQuoteRow, QuoteEvent } from '../../domain/follow-up/quote-life.ts'
 import { standing } from '../../engine/quote/life/quote-state.ts'
 import { eventsOf, readIssued } from '../../store/quotes.ts'
 import type { IssuedHead, IssuedQuote } from '../../store/quotes.ts'

@@ -1,6 +1,6 @@
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import type { Picking, PickingLine } from '../../domain/van.ts'
+import type { Picking, PickingLine } from '../../domain/follow-up/van.ts'
 import { readItems } from '../../store/items.ts'
 import { closePicking, listPickings, readPicking, tickLine } from '../../store/van/pickings.ts'
 import { addMove, inVanNow } from '../../store/van/van-stock.ts'

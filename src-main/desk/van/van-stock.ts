@@ -1,6 +1,6 @@
 import { accept, refuse } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import type { VanMoveKind } from '../../domain/van.ts'
+import type { VanMoveKind } from '../../domain/follow-up/van.ts'
 import { addMove, readVanMoves, readVanStock } from '../../store/van/van-stock.ts'
 import type { VanItemMoves } from '../../store/van/van-stock.ts'
 import { reading, writing } from '../../store/store.ts'
@@ -45,8 +45,9 @@ function changeOf(item: VanItemMoves, { kind, quantity, says }: Note): Outcome<n
   }
   const change = kind === 'use' ? -quantity : kind === 'count' ? quantity - held : quantity
   if (held + change < -1e-9) {
-    const has = held === 0 ? 'none' : `${held} ${unit}`
-    const message = `The van has ${has} of ${name}, so ${Math.abs(change)} ${unit} can’t go out of it.`
+    const of = (quantity: number) => (unit === 'each' ? `${quantity}` : `${quantity} ${unit}`)
+    const has = held === 0 ? 'none' : of(held)
+    const message = `The van has ${has} of ${name}, so ${of(Math.abs(change))} can’t go out of it.`
     return refuse('impossible', message, 'quantity', 'Count what is there, and note the count first.')
   }
   return accept(change)

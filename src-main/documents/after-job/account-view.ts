@@ -1,4 +1,4 @@
-import type { FinalAccount, Variation } from '../../domain/after-job.ts'
+import type { FinalAccount, Variation } from '../../domain/follow-up/after-job.ts'
 import type { TaxTotal } from '../../domain/quote.ts'
 import { dayInWords } from '../days.ts'
 import { capital, money, percent, tight } from '../in-words.ts'

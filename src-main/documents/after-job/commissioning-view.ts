@@ -1,4 +1,4 @@
-import type { Commissioning } from '../../domain/after-job.ts'
+import type { Commissioning } from '../../domain/follow-up/after-job.ts'
 import { dayInWords } from '../days.ts'
 import { counted, degrees, numberInWords, printedName, tight } from '../in-words.ts'
 import { paperHead } from './material.ts'

@@ -1,4 +1,4 @@
-import type { AfterJob } from '../../domain/after-job.ts'
+import type { AfterJob } from '../../domain/follow-up/after-job.ts'
 import type { Customer, Firm } from '../../domain/firm.ts'
 import type { Emitter } from '../../domain/item.ts'
 import type { Job } from '../../domain/job.ts'

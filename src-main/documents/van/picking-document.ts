@@ -1,5 +1,5 @@
 import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
-import type { PickingLine } from '../../domain/van.ts'
+import type { PickingLine } from '../../domain/follow-up/van.ts'
 import { dayInWords } from '../days.ts'
 import { nameInColumn, numberInWords, tight } from '../in-words.ts'
 import { acrossLine, ink, pageWidthPt, paper, points, ruledRows, section, tickBox } from '../look.ts'

@@ -1,4 +1,4 @@
-import type { Picking, PickingLine } from '../../domain/van.ts'
+import type { Picking, PickingLine } from '../../domain/follow-up/van.ts'
 import type { ItemKind } from '../../domain/item.ts'
 import { printedName } from '../in-words.ts'
 

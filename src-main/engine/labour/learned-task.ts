@@ -1,4 +1,4 @@
-import type { ActualTask, LearnedTask } from '../../domain/after-job.ts'
+import type { ActualTask, LearnedTask } from '../../domain/follow-up/after-job.ts'
 import type { TaskMinutes } from '../../domain/figures.ts'
 import { accept } from '../../domain/outcome.ts'
 import type { Outcome } from '../../domain/outcome.ts'

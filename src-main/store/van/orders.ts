@@ -1,6 +1,6 @@
 import type { Selectable } from 'kysely'
-import { orderBody } from '../../domain/order.ts'
-import type { OrderBody } from '../../domain/order.ts'
+import { orderBody } from '../../domain/follow-up/order.ts'
+import type { OrderBody } from '../../domain/follow-up/order.ts'
 import { unit } from '../../domain/item.ts'
 import type { Unit } from '../../domain/item.ts'
 import { fromJson, readRow } from '../read-row.ts'

@@ -1,6 +1,6 @@
 import { sql } from 'kysely'
-import { pickingBody } from '../../domain/van.ts'
-import type { Picking, PickingLine } from '../../domain/van.ts'
+import { pickingBody } from '../../domain/follow-up/van.ts'
+import type { Picking, PickingLine } from '../../domain/follow-up/van.ts'
 import { fromJson, readRow } from '../read-row.ts'
 import type { PickingLineTable, ReadTx, WriteTx } from '../tables.ts'
 

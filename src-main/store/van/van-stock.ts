@@ -1,6 +1,6 @@
 import { itemKind, unitOfKind } from '../../domain/item.ts'
 import type { Unit } from '../../domain/item.ts'
-import type { VanItem, VanMove, VanMoveKind } from '../../domain/van.ts'
+import type { VanItem, VanMove, VanMoveKind } from '../../domain/follow-up/van.ts'
 import { readRow } from '../read-row.ts'
 import type { ReadTx, WriteTx } from '../tables.ts'
 

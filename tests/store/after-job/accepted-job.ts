@@ -6,7 +6,7 @@ import type { AnswerOf, InputOf, RequestName } from '../../../src-main/contract/
 import type { Desk } from '../../../src-main/desk/desk.ts'
 import { openDesk } from '../../../src-main/desk/open-desk.ts'
 import { answer } from '../../../src-main/desk/router.ts'
-import type { AfterJob, Commissioning } from '../../../src-main/domain/after-job.ts'
+import type { AfterJob, Commissioning } from '../../../src-main/domain/follow-up/after-job.ts'
 import { job as jobSchema } from '../../../src-main/domain/job.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import { valueOf } from '../store-for-tests.ts'

@@ -2,7 +2,7 @@ import { rm } from 'node:fs/promises'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { answer } from '../../../src-main/desk/router.ts'
 import type { Derivation } from '../../../src-main/domain/derivation.ts'
-import type { AfterJob } from '../../../src-main/domain/after-job.ts'
+import type { AfterJob } from '../../../src-main/domain/follow-up/after-job.ts'
 import { refused } from '../../answered.ts'
 import { acceptedQuote, ask, begunFolder, inTwoWindows, sampleJob, variations } from './accepted-job.ts'
 

@@ -7,7 +7,7 @@ import type { AnswerOf, InputOf, RequestName } from '../../../src-main/contract/
 import type { Desk } from '../../../src-main/desk/desk.ts'
 import { openDesk } from '../../../src-main/desk/open-desk.ts'
 import { answer } from '../../../src-main/desk/router.ts'
-import type { QuoteState } from '../../../src-main/domain/quote-life.ts'
+import type { QuoteState } from '../../../src-main/domain/follow-up/quote-life.ts'
 import { job as jobSchema } from '../../../src-main/domain/job.ts'
 import type { Job } from '../../../src-main/domain/job.ts'
 import sample from '../../../resources/sample/two-rooms.job.json' with { type: 'json' }

@@ -89,11 +89,11 @@ describe('what is noted of the van', () => {
       expect(await refused({ kind: 'correction', quantity: 1, says: '  ' })).toMatchObject({ path: 'says' })
       expect(await refused({ kind: 'use', quantity: 1 })).toMatchObject({
         code: 'impossible',
-        message: `The van has none of ${name}, so 1 each can’t go out of it.`,
+        message: `The van has none of ${name}, so 1 can’t go out of it.`,
         next: 'Count what is there, and note the count first.',
       })
       await ask(desk, 'van.note', { itemId, kind: 'receipt', quantity: 2 })
-      expect((await refused({ kind: 'use', quantity: 3 })).message).toContain('The van has 2 each of')
+      expect((await refused({ kind: 'use', quantity: 3 })).message).toContain('The van has 2 of')
       expect(await refused({ kind: 'correction', quantity: -3, says: 'lost' })).toMatchObject({
         code: 'impossible',
       })

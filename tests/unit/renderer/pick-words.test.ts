@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Picking, PickingLine } from '../../../src-main/domain/van.ts'
+import type { Picking, PickingLine } from '../../../src-main/domain/follow-up/van.ts'
 import {
   nameOf,
   needInWords,

@@ -1,6 +1,6 @@
 import { because, given } from '../../../domain/derivation.ts'
 import type { Quote, QuoteLine } from '../../../domain/quote.ts'
-import type { LineChange, QuoteComparison } from '../../../domain/quote-life.ts'
+import type { LineChange, QuoteComparison } from '../../../domain/follow-up/quote-life.ts'
 
 /**
  * What a later quote of a job says that an earlier one does not, line by line. Equation: change = is - was, for each line and in all.

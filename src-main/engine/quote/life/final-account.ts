@@ -1,5 +1,5 @@
 import { because, given } from '../../../domain/derivation.ts'
-import type { AfterJob, FinalAccount } from '../../../domain/after-job.ts'
+import type { AfterJob, FinalAccount } from '../../../domain/follow-up/after-job.ts'
 import type { Figures } from '../../../domain/figures.ts'
 import { accept } from '../../../domain/outcome.ts'
 import type { Outcome } from '../../../domain/outcome.ts'

@@ -1,6 +1,6 @@
 import { accept, refuse } from '../../../domain/outcome.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
-import type { QuoteEvent, QuoteEventKind, QuoteState } from '../../../domain/quote-life.ts'
+import type { QuoteEvent, QuoteEventKind, QuoteState } from '../../../domain/follow-up/quote-life.ts'
 
 type Life = { readonly events: readonly Pick<QuoteEvent, 'kind' | 'onDay'>[]; readonly validUntil: string }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import fc from 'fast-check'
 import { given } from '../../../../../src-main/domain/derivation.ts'
-import type { AfterJob, Variation } from '../../../../../src-main/domain/after-job.ts'
+import type { AfterJob, Variation } from '../../../../../src-main/domain/follow-up/after-job.ts'
 import type { Figures } from '../../../../../src-main/domain/figures.ts'
 import type { TaxCategory, TaxRounding } from '../../../../../src-main/domain/pricing.ts'
 import type { Quote, QuoteLine } from '../../../../../src-main/domain/quote.ts'

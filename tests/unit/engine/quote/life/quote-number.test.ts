@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { numberPattern } from '../../../../../src-main/domain/quote-life.ts'
+import { numberPattern } from '../../../../../src-main/domain/follow-up/quote-life.ts'
 import { numberIn, revisionId, seriesOf } from '../../../../../src-main/engine/quote/life/quote-number.ts'
 
 describe('the number of a quote', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { QuoteEventKind } from '../../../../../src-main/domain/quote-life.ts'
+import type { QuoteEventKind } from '../../../../../src-main/domain/follow-up/quote-life.ts'
 import { mayHappen, standing } from '../../../../../src-main/engine/quote/life/quote-state.ts'
 
 const event = (kind: QuoteEventKind, onDay: string) => ({ kind, onDay })

@@ -1,8 +1,8 @@
 import { z } from 'zod'
-import { itemKind, unit } from './item.ts'
-import { bar } from './quote.ts'
-import { count, day, key, line, list, note, pence, record } from './schema.ts'
-import { tool } from './take-off.ts'
+import { itemKind, unit } from '../item.ts'
+import { bar } from '../quote.ts'
+import { count, day, key, line, list, note, pence, record } from '../schema.ts'
+import { tool } from '../take-off.ts'
 
 /** Why something goes into or out of the van. */
 export const vanMoveKind = z.enum(['receipt', 'use', 'return', 'count', 'correction'])

@@ -1,9 +1,9 @@
 import { z } from 'zod'
-import { derivation } from './derivation.ts'
-import { unit } from './item.ts'
-import { taxCategory } from './pricing.ts'
-import { taxTotal } from './quote.ts'
-import { count, day, key, line, list, note, optionalLine, pence, pricePence, record } from './schema.ts'
+import { derivation } from '../derivation.ts'
+import { unit } from '../item.ts'
+import { taxCategory } from '../pricing.ts'
+import { taxTotal } from '../quote.ts'
+import { count, day, key, line, list, note, optionalLine, pence, pricePence, record } from '../schema.ts'
 
 const quantity = z.number().gte(0).lte(1_000_000)
 const bar = z.number().gte(0).lte(20)

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { derivation } from './derivation.ts'
-import { count, day, key, line, list, note, pence, record } from './schema.ts'
+import { derivation } from '../derivation.ts'
+import { count, day, key, line, list, note, pence, record } from '../schema.ts'
 
 /**
  * How a firm numbers its quotes: its own letters, `{year}` or `{yy}` at most once, and once `{n}`, `{nn}` … up to eight, as many

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { unit } from './item.ts'
-import { count, day, key, line, list, note, pence, pricePence, record } from './schema.ts'
+import { unit } from '../item.ts'
+import { count, day, key, line, list, note, pence, pricePence, record } from '../schema.ts'
 
 /** How an order stands: part delivered while packs are still to come. */
 export const orderState = z.enum(['made', 'sent', 'partDelivered', 'delivered', 'cancelled'])
