@@ -1,4 +1,5 @@
 import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces'
+import { labelled, shortened } from './paper-blocks.ts'
 import type { CustomerQuoteView } from './customer-quote-view.ts'
 import { dayInWords } from './days.ts'
 import { inSentence, money, tight } from './in-words.ts'
@@ -55,23 +56,6 @@ function titleOf(view: CustomerQuoteView): string {
 function footOf(view: CustomerQuoteView): string {
   const title = shortened(titleOf(view), 56)
   return `${shortened(view.firm.name, 74 - title.length)}  ·  ${title}`
-}
-
-function shortened(text: string, length: number): string {
-  const signs = Array.from(text)
-  return signs.length <= length
-    ? text
-    : `${signs
-        .slice(0, length - 1)
-        .join('')
-        .trim()}…`
-}
-
-function labelled(label: string, lines: readonly string[]): Content {
-  return {
-    stack: [{ text: label, style: 'label' }, ...lines.map((text) => ({ text }))],
-    margin: [0, 0, 0, 6],
-  }
 }
 
 /** Room for a number and for the longest date, each on one line. */

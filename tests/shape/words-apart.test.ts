@@ -5,11 +5,14 @@ import type { Node } from './source-files.ts'
 /** Folders of the window whose texts all stand in files of words, ready to be said in another language. */
 const folders = [
   'src-renderer/frame',
+  'src-renderer/parts',
+  'src-renderer/screens/catalogue',
   'src-renderer/screens/house',
   'src-renderer/screens/job',
   'src-renderer/screens/jobs',
   'src-renderer/screens/papers/life',
   'src-renderer/screens/price',
+  'src-renderer/screens/prices',
 ]
 
 /** Attributes that a person reads or hears. */

@@ -9,7 +9,7 @@ import { ioRefusal } from './io-sentence.ts'
 /** A file for another program: what it holds, what kind it is and where it goes. */
 export type OpenFile = {
   readonly bytes: Uint8Array
-  readonly form: 'csv' | 'xml' | 'eml' | 'json'
+  readonly form: 'csv' | 'xlsx' | 'xml' | 'eml' | 'json'
   /** Where the person wants it, if anybody said. */
   readonly out: string | undefined
   /** The file's name in the papers folder, without its ending. */
@@ -53,10 +53,16 @@ export function filePath(
 }
 
 /**
- * So many bytes of a file’s beginning tell that one of its kind stood there: a table’s first headings, an XML document’s own
- * name with its namespace, a draft’s mark.
+ * So many bytes of a file’s beginning tell that one of its kind stood there: a workbook’s wrapping, a table’s first headings, an
+ * XML document’s own name with its namespace, a draft’s mark.
  */
-const headBytes: Readonly<Record<OpenFile['form'], number>> = { csv: 40, xml: 100, eml: 11, json: 40 }
+const headBytes: Readonly<Record<OpenFile['form'], number>> = {
+  csv: 40,
+  xlsx: 4,
+  xml: 100,
+  eml: 11,
+  json: 40,
+}
 
 /** Free, or taken by an older file that begins as this one does: nobody's other file is written over. */
 async function mayStandAt(

@@ -3,6 +3,7 @@ import { dayInWords } from '../days.ts'
 import { tight } from '../in-words.ts'
 import { letterhead } from '../letterhead.ts'
 import { ink, paper, plain, softInk, textWidthPt } from '../look.ts'
+import { labelled, shortened } from '../paper-blocks.ts'
 import type { PaperHead } from './material.ts'
 
 type Named = {
@@ -22,7 +23,7 @@ export function afterPaper({ head, name, draft, content }: Named): TDocumentDefi
   return paper({
     title,
     author: firm.name,
-    foot: `${shortened(firm.name, 74 - title.length)}  ·  ${title}`,
+    foot: `${shortened(firm.name, Math.max(12, 74 - title.length))}  ·  ${title}`,
     content: [
       ...letterhead(firm),
       { text: [{ text: name, style: 'paperName' }, ...beside], margin: [0, 0, 0, 6] },
@@ -34,24 +35,6 @@ export function afterPaper({ head, name, draft, content }: Named): TDocumentDefi
 
 function lowered(name: string): string {
   return name.charAt(0).toLowerCase() + name.slice(1)
-}
-
-function shortened(text: string, length: number): string {
-  const signs = Array.from(text)
-  const most = Math.max(12, length)
-  return signs.length <= most
-    ? text
-    : `${signs
-        .slice(0, most - 1)
-        .join('')
-        .trim()}…`
-}
-
-function labelled(label: string, lines: readonly string[]): Content {
-  return {
-    stack: [{ text: label, style: 'label' }, ...lines.map((text) => ({ text }))],
-    margin: [0, 0, 0, 6],
-  }
 }
 
 const whichWidthPt = 118

@@ -84,7 +84,7 @@ function Flows({ found }: { readonly found: Balance }) {
   )
 }
 
-const litres = (litresPerMinute: number) => `${litresPerMinute.toFixed(2)} l/min`
+const litres = (litresPerMinute: number) => words.litres(litresPerMinute.toFixed(2))
 
 type Line = {
   readonly circuit: Circuit
@@ -96,7 +96,7 @@ type Line = {
 function CircuitLine({ circuit, set, columns, names }: Line) {
   const { name, roomName, watts, litresPerMinute } = circuit
   const heat = useHeatInWords()
-  const why = useWhy(`the water through ${name} in ${roomName}`)
+  const why = useWhy(words.why(name, roomName))
   return (
     <>
       <tr>
@@ -127,13 +127,13 @@ function CircuitLine({ circuit, set, columns, names }: Line) {
 /** The index circuit's lockshield is left open; the others are turned down to their Kv. */
 function kvSays({ index, kvM3PerH }: Set): string {
   if (index) return words.index
-  return kvM3PerH === null ? words.open : `Kv ${plain(Number(kvM3PerH.toPrecision(2)))} m³/h`
+  return kvM3PerH === null ? words.open : words.kvOf(plain(Number(kvM3PerH.toPrecision(2))))
 }
 
 function openingSays(set: Set | null): string {
   if (set === null) return words.onNoRun
   if (set.opening === null) return set.kvM3PerH === null ? words.open : words.notInTable
-  return `${plain(Math.round(set.opening.at * 100) / 100)} ${set.opening.unit}`
+  return words.openedBy(plain(Math.round(set.opening.at * 100) / 100), set.opening.unit)
 }
 
 /** What is not in the figures, and why. */
@@ -188,7 +188,7 @@ function Outcome({ found }: { readonly found: Balance }) {
       <Why of={words.whyHead} why={calledWhy(balance.why, names)} />
       <ul className={styles.warnings}>
         {loose.map(({ id, roomName, name }) => (
-          <li key={id}>{words.loose(`${roomName}: ${name}`)}</li>
+          <li key={id}>{words.loose(words.emitterIn(roomName, name))}</li>
         ))}
         {balance.warnings.map(({ message }) => (
           <li key={message}>

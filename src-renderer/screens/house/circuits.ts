@@ -6,6 +6,9 @@ import type { Emitter } from '../../../src-main/domain/item.ts'
 import type { Job, Room } from '../../../src-main/domain/job.ts'
 import { emitterOutput } from '../../../src-main/engine/heat/emitter-output.ts'
 import { waterFlow } from '../../../src-main/engine/water/water-flow.ts'
+import { words as all } from './house.words.ts'
+
+const words = all.balance
 
 /** An emitter of the house as the water meets it. */
 export type Circuit = {
@@ -45,7 +48,7 @@ export function circuitsOf(job: Job, items: ReadonlyMap<string, Emitter>): Circu
       return
     }
     const { litresPerMinute, why } = flow.value
-    const says = `Water through ${one.name} in ${one.roomName}`
+    const says = words.through(one.name, one.roomName)
     circuits.push({
       ...one,
       id: idOf(one.end),
@@ -80,8 +83,8 @@ function upIn({ survey }: Job, room: Room, { swap, emitter }: Up): Given | null 
 }
 
 function stayingIn({ roomId, name, otherEmittersW = 0 }: Room): Given {
-  const why = given(`Emitters that stay in ${name} give`, otherEmittersW, 'W', 'survey')
-  return { end: { roomId }, roomName: name, name: 'What stays', watts: otherEmittersW, why }
+  const why = given(words.staying(name), otherEmittersW, 'W', 'survey')
+  return { end: { roomId }, roomName: name, name: words.stays, watts: otherEmittersW, why }
 }
 
 function isBare({ swaps }: Job, { roomId, otherEmittersW }: Room): boolean {
@@ -132,10 +135,10 @@ export function toBalance(job: Job, circuits: readonly Circuit[]): ToBalance {
 const nothing: HousePipes = { legs: [] }
 
 function wantedOf(legs: HousePipes['legs'], placed: number): readonly string[] {
-  if (legs.length === 0) return ['Give a run of pipe first.']
+  if (legs.length === 0) return [words.wantedRun]
   return [
-    ...legs.filter(({ lengthM }) => lengthM === undefined).map(({ name }) => `Give the length of ${name}.`),
-    ...(placed === 0 ? ['Say at least of one run which emitter hangs at its end.'] : []),
+    ...legs.filter(({ lengthM }) => lengthM === undefined).map(({ name }) => words.wantedLength(name)),
+    ...(placed === 0 ? [words.wantedEnd] : []),
     ...ends(legs),
   ]
 }
@@ -147,9 +150,7 @@ function ends(legs: HousePipes['legs']): readonly string[] {
     if (to === undefined) return []
     const before = seen.get(idOf(to))
     seen.set(idOf(to), name)
-    return before === undefined
-      ? []
-      : [`${before} and ${name} end at the same emitter: let one of them end at a branch.`]
+    return before === undefined ? [] : [words.twoRuns(before, name)]
   })
 }
 
@@ -159,7 +160,9 @@ export function called(text: string, names: ReadonlyMap<string, string>): string
     /[A-Za-z0-9](?:[A-Za-z0-9._-]*[A-Za-z0-9])?/g,
     (word) => names.get(word) ?? word,
   )
-  return named.replaceAll(/\b([Ll])eg (?=“)/g, (_, first: string) => (first === 'L' ? 'Run ' : 'run '))
+  return named.replaceAll(/\b([Ll])eg (?=“)/g, (_, first: string) =>
+    first === 'L' ? words.run.first : words.run.within,
+  )
 }
 
 export function calledWhy(why: Derivation, names: ReadonlyMap<string, string>): Derivation {
@@ -174,7 +177,7 @@ export function calledWhy(why: Derivation, names: ReadonlyMap<string, string>): 
 /** What each run and circuit is called. */
 export function namesOf(job: Job, circuits: readonly Circuit[]): ReadonlyMap<string, string> {
   return new Map([
-    ...(job.house?.legs ?? []).map(({ legId, name }) => [legId, `“${name}”`] as const),
-    ...circuits.map(({ id, roomName, name }) => [id, `“${roomName}: ${name}”`] as const),
+    ...(job.house?.legs ?? []).map(({ legId, name }) => [legId, words.quoted(name)] as const),
+    ...circuits.map(({ id, roomName, name }) => [id, words.quoted(words.emitterIn(roomName, name))] as const),
   ])
 }

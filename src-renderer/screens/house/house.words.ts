@@ -11,6 +11,31 @@ export const words = {
   addSwap: 'Add a swap',
   title: 'The house',
   whyHouse: 'the flow temperature of the house',
+  whyRoom: (room: string) => `the flow temperature of ${room}`,
+  degrees: (degreesC: string) => `${degreesC} °C`,
+  sentence: {
+    whole: (swaps: number, found: string) =>
+      `${swaps === 0 ? 'As it is' : swaps === 1 ? 'With this swap' : 'With these swaps'} ${found}`,
+    notJudged: 'nothing can be said of the house: no room is measured and surveyed yet.',
+    warm: (backed: boolean, flow: string, worstRoom: string) =>
+      `${backed ? 'the house is' : 'the rooms that are measured are'} warm at ${flow} flow; ${worstRoom} decides it.`,
+    noHeat: (backed: boolean) =>
+      `${backed ? 'the house needs' : 'the rooms that are measured need'} no heat.`,
+    short: (roomsShort: number, worstRoom: string) =>
+      roomsShort === 1 ? `${worstRoom} stays` : `${roomsShort} rooms stay`,
+    cold: (backed: boolean, short: string, highest: string) =>
+      `${backed ? 'the house is' : 'the rooms that are measured are'} not warm: ${short} short of heat even at ${highest}.`,
+  },
+  compare: {
+    notSurveyed: 'What it takes as it is, nobody has surveyed.',
+    cold: (room: string, highest: string) => `As it is, ${room} stays cold even at ${highest}.`,
+    aRoom: 'a room',
+    now: (flow: string, room: string) => `As it is, it takes ${flow} (${room})`,
+    only: (now: string) => `${now}.`,
+    same: (now: string) => `${now}: no lower with the swaps.`,
+    moved: (now: string, lowers: boolean, byK: string) =>
+      `${now}: the swaps ${lowers ? 'lower' : 'raise'} it by ${byK} K.`,
+  },
   rooms: 'Rooms by the flow temperature they need',
   roomsSays: (spreadK: string) =>
     `The worst is on top and decides the house. The return is ${spreadK} K below the flow.`,
@@ -26,6 +51,15 @@ export const words = {
   },
   decides: 'decides the house',
   noSwapHere: 'No swap',
+  states: {
+    warm: 'Warm',
+    short: 'Too little heat',
+    noEmitters: 'No emitter',
+    needsNoHeat: 'Needs no heat',
+    rough: 'Only guessed',
+    notSurveyed: 'Not surveyed',
+  },
+  shortAt: (highest: string) => `Short at ${highest}`,
   open: 'Rooms that can’t back a flow temperature',
   openSays: 'Until these are put right, the figure above is not yet the whole house.',
   mend: {
@@ -34,8 +68,23 @@ export const words = {
   },
   effects: 'What each swap does',
   effectsSays: 'The one that would be missed most comes first.',
+  leftOut: {
+    why: (room: string) => `leaving out ${room}`,
+    asItIs: 'The room as it is',
+    notKnown: (room: string) =>
+      `What leaving out ${room} does is not known: nobody surveyed what is there now.`,
+    cold: (room: string, highest: string) => `Leaving out ${room} leaves it cold, even at ${highest}.`,
+    held: (room: string) => `Leaving out ${room} changes nothing: another room stays cold either way.`,
+    same: (room: string, decides: string) =>
+      `Leaving out ${room} changes nothing: ${decides} decides it either way.`,
+    moved: (room: string, raises: boolean, then: { readonly byK: string; readonly says: string }) =>
+      `Leaving out ${room} ${raises ? 'raises' : 'lowers'} it by ${then.byK} K, ${then.says}.`,
+    itself: (flow: string) => `to ${flow}; it then decides`,
+    another: (flow: string, decides: string) => `to ${flow}; ${decides} then decides`,
+  },
   alone: 'Done alone, from the house as it is',
   aloneSays: 'Best first. Of use when the customer wants only one of them for now.',
+  whyAlone: (swap: string) => `${swap}, done alone`,
   assumed: 'Taken as given',
   moreAssumed: (count: number) => `And ${count} more`,
   balance: {
@@ -53,6 +102,15 @@ export const words = {
       opening: 'Opened by',
     },
     total: 'Together',
+    litres: (litresPerMinute: string) => `${litresPerMinute} l/min`,
+    why: (emitter: string, room: string) => `the water through ${emitter} in ${room}`,
+    through: (emitter: string, room: string) => `Water through ${emitter} in ${room}`,
+    staying: (room: string) => `Emitters that stay in ${room} give`,
+    stays: 'What stays',
+    kvOf: (kv: string) => `Kv ${kv} m³/h`,
+    openedBy: (at: string, unit: string) => `${at} ${unit}`,
+    emitterIn: (room: string, emitter: string) => `${room}: ${emitter}`,
+    quoted: (name: string) => `“${name}”`,
     index: 'Index circuit: fully open',
     open: 'Fully open',
     onNoRun: 'On no run of pipe',
@@ -64,6 +122,12 @@ export const words = {
     noPipes:
       'For the index circuit and the Kv of each lockshield the pipes are needed: give the runs from the boiler to each emitter, with length and inside diameter.',
     wanted: 'Wanted before the house can be balanced',
+    wantedRun: 'Give a run of pipe first.',
+    wantedLength: (run: string) => `Give the length of ${run}.`,
+    wantedEnd: 'Say at least of one run which emitter hangs at its end.',
+    twoRuns: (run: string, other: string) =>
+      `${run} and ${other} end at the same emitter: let one of them end at a branch.`,
+    run: { first: 'Run ', within: 'run ' },
     refused: 'The house can’t be balanced until this is put right',
     head: (index: string, headM: string, kPa: string) =>
       `The index circuit is ${index}: the pump must give ${headM} m of head (${kPa} kPa) at this flow.`,
@@ -85,6 +149,7 @@ export const words = {
       remove: 'Remove',
     },
     newName: (nth: number) => `Run ${nth}`,
+    of: (what: string, run: string) => `${what}: ${run}`,
     boiler: 'The boiler',
     branch: 'A branch',
     gone: 'An emitter no longer in the job',
@@ -107,6 +172,8 @@ export const words = {
     title: 'Water in the system',
     says: 'By the same figures as the parts list, which buys whole containers.',
     asking: 'Working out the water',
+    ownFigure: 'the job’s own figure',
+    litres: (litres: string, one: boolean) => `${litres} ${one ? 'litre' : 'litres'}`,
     refused: 'The water can’t be worked out until this is put right',
     content: 'In the system',
     contentSays: (surveyed: boolean, assumedKW: string | null) =>

@@ -3,6 +3,9 @@ import type { Derivation } from '../../../src-main/domain/derivation.ts'
 import { isOpen, roomWhy } from './flow-answer.ts'
 import type { FlowAnswer, RoomState } from './flow-answer.ts'
 import { degrees } from './room-rows.ts'
+import { words } from './house.words.ts'
+
+const says = words.leftOut
 
 /** What it does to the house when one room keeps what it has and every other swap is done. */
 export type LeftOut = {
@@ -33,16 +36,16 @@ function weight({ kind, raisesK }: LeftOut): number {
 function withoutRoom(answer: FlowAnswer, room: RoomState): LeftOut {
   const { after, before, maxFlowC } = answer
   const old = before.rooms.find(({ roomId }) => roomId === room.roomId) ?? room
-  const found = (kind: LeftOut['kind'], says: string, raisesK: number | null = null): LeftOut => ({
+  const found = (kind: LeftOut['kind'], text: string, raisesK: number | null = null): LeftOut => ({
     roomId: room.roomId,
     name: room.name,
     kind,
     raisesK,
-    says,
-    why: because(says, raisesK ?? old.says, {
+    says: text,
+    why: because(text, raisesK ?? old.says, {
       ...(raisesK === null ? {} : { unit: 'K' }),
       from: [
-        because('The room as it is', old.flowC ?? old.says, {
+        because(says.asItIs, old.flowC ?? old.says, {
           ...(old.flowC === undefined ? {} : { unit: '°C' }),
           from: [roomWhy(answer, 'before', room.roomIndex)],
         }),
@@ -50,16 +53,11 @@ function withoutRoom(answer: FlowAnswer, room: RoomState): LeftOut {
       ],
     }),
   })
-  if (isOpen(old))
-    return found(
-      'notKnown',
-      `What leaving out ${room.name} does is not known: nobody surveyed what is there now.`,
-    )
+  if (isOpen(old)) return found('notKnown', says.notKnown(room.name))
   if (old.flowC === undefined && old.state !== 'needsNoHeat')
-    return found('cold', `Leaving out ${room.name} leaves it cold, even at ${degrees(maxFlowC)}.`)
+    return found('cold', says.cold(room.name, degrees(maxFlowC)))
   const kept = warmest([old, ...others(answer, room)])
-  if (after.flowC === undefined || kept === null)
-    return found('held', `Leaving out ${room.name} changes nothing: another room stays cold either way.`)
+  if (after.flowC === undefined || kept === null) return found('held', says.held(room.name))
   const raisesK = Math.round((kept.flowC - after.flowC) * 10) / 10
   return found('known', saysOf(room.name, raisesK, kept), raisesK)
 }
@@ -79,8 +77,8 @@ function warmest(rooms: readonly RoomState[]): { readonly name: string; readonly
 }
 
 function saysOf(name: string, raisesK: number, kept: { readonly name: string; readonly flowC: number }) {
-  if (raisesK === 0) return `Leaving out ${name} changes nothing: ${kept.name} decides it either way.`
-  const way = raisesK > 0 ? 'raises' : 'lowers'
-  const then = kept.name === name ? 'it then decides' : `${kept.name} then decides`
-  return `Leaving out ${name} ${way} it by ${Math.abs(raisesK).toFixed(1)} K, to ${degrees(kept.flowC)}; ${then}.`
+  if (raisesK === 0) return says.same(name, kept.name)
+  const flow = degrees(kept.flowC)
+  const then = kept.name === name ? says.itself(flow) : says.another(flow, kept.name)
+  return says.moved(name, raisesK > 0, { byK: Math.abs(raisesK).toFixed(1), says: then })
 }

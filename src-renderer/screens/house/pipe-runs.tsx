@@ -69,7 +69,7 @@ function RunLine({ at, legs, circuits }: Line) {
   const leg = legs[at]
   if (leg === undefined) return null
   const path = `house.legs[${at}]`
-  const of = (what: string) => `${what}: ${leg.name === '' ? words.newName(at + 1) : leg.name}`
+  const of = (what: string) => words.of(what, leg.name === '' ? words.newName(at + 1) : leg.name)
   const remove = () => change({ kind: 'alter', alter: (job) => withoutLeg(job, leg.legId) })
   return (
     <tr>
@@ -157,7 +157,10 @@ function ToChoice({ path, leg, circuits, label }: Choice & { readonly circuits: 
       data={[
         { value: '', label: words.branch },
         ...(known ? [] : [{ value: now, label: words.gone }]),
-        ...circuits.map(({ id, roomName, name }) => ({ value: id, label: `${roomName}: ${name}` })),
+        ...circuits.map(({ id, roomName, name }) => ({
+          value: id,
+          label: all.balance.emitterIn(roomName, name),
+        })),
       ]}
       onChange={({ currentTarget }) => set(currentTarget.value)}
     />

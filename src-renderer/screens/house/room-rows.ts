@@ -1,5 +1,6 @@
 import { isOpen } from './flow-answer.ts'
 import type { FlowAnswer, RoomState } from './flow-answer.ts'
+import { words } from './house.words.ts'
 
 /** Where a room stands on the scale: at a temperature, or beside it in words. */
 export type Stand = { readonly flowC: number | null; readonly says: string }
@@ -23,24 +24,15 @@ export type OpenRoom = {
   readonly says: string
 }
 
-const words: Readonly<Record<RoomState['state'], string>> = {
-  warm: 'Warm',
-  short: 'Too little heat',
-  noEmitters: 'No emitter',
-  needsNoHeat: 'Needs no heat',
-  rough: 'Only guessed',
-  notSurveyed: 'Not surveyed',
-}
-
 /** A flow temperature as it stands in a column: to the tenth that it was found to. */
 export function degrees(flowC: number): string {
-  return `${flowC.toFixed(1)} °C`
+  return words.degrees(flowC.toFixed(1))
 }
 
 export function standOf(room: RoomState, maxFlowC: number): Stand {
   if (room.flowC !== undefined) return { flowC: room.flowC, says: degrees(room.flowC) }
-  if (room.state === 'short') return { flowC: null, says: `Short at ${degrees(maxFlowC)}` }
-  return { flowC: null, says: words[room.state] }
+  if (room.state === 'short') return { flowC: null, says: words.shortAt(degrees(maxFlowC)) }
+  return { flowC: null, says: words.states[room.state] }
 }
 
 /** The rooms that back a flow temperature with the swaps done, worst on top: those that stay short first of all. */

@@ -66,7 +66,7 @@ type Line = {
 }
 
 function RoomLine({ row, axis, answer, hasSwaps }: Line) {
-  const why = useWhy(`the flow temperature of ${row.name}`)
+  const why = useWhy(words.whyRoom(row.name))
   const heat = useHeatInWords()
   const columns = hasSwaps ? 6 : 5
   return (
@@ -162,7 +162,7 @@ function Ticks({ axis }: { readonly axis: Axis }) {
     <span className={styles.ticks} aria-hidden>
       {axis.ticksC.map((tickC) => (
         <span key={tickC} style={{ left: `${shareAt(axis, tickC) * 100}%` }}>
-          {tickC} °C
+          {words.degrees(String(tickC))}
         </span>
       ))}
     </span>

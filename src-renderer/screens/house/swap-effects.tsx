@@ -20,7 +20,7 @@ export function SwapEffects({ answer, swappedRooms }: Effects) {
       <ol className={styles.effects} aria-label={words.effects}>
         {missed.map((one) => (
           <li key={one.roomId}>
-            <p>{one.says}</p> <Why of={`leaving out ${one.name}`} why={one.why} />
+            <p>{one.says}</p> <Why of={words.leftOut.why(one.name)} why={one.why} />
           </li>
         ))}
       </ol>
@@ -34,7 +34,7 @@ export function SwapEffects({ answer, swappedRooms }: Effects) {
                 {swap.says}
                 {swap.tie === undefined ? null : <span className={styles.soft}> {swap.tie.says}</span>}
               </p>
-              <Why of={`${swap.name}, done alone`} why={swapWhy(answer, place)} />
+              <Why of={words.whyAlone(swap.name)} why={swapWhy(answer, place)} />
               <Link href={`/job/${job.jobId}/survey/swap/${swap.swapId}`}>{words.whatIf(swap.roomName)}</Link>
             </li>
           ))}

@@ -6,12 +6,13 @@ import type { Job } from '../../../src-main/domain/job.ts'
 import { jobFacts } from '../../../src-main/engine/takeoff/job-facts.ts'
 import { problemsOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
+import { words } from './house.words.ts'
 
 /** Every figure of the job's day, the job's own in place of the firm's. */
 function figuresOf({ settings }: AnswerOf<'figures.inForce'>, { figures = {} }: Job): Figures {
   const own = settings.map(({ id, says, unit, value, source }) => {
     const mine = figures[id]
-    const held = mine === undefined ? { value, source } : { value: mine, source: 'the job’s own figure' }
+    const held = mine === undefined ? { value, source } : { value: mine, source: words.water.ownFigure }
     return [id, { says, unit, ...held }] as const
   })
   return { settings: Object.fromEntries(own), tasks: {}, fixings: [] }

@@ -84,5 +84,5 @@ function Amount({ name, reason, litres, says, why }: Amount) {
 
 /** Whole litres of a system, hundredths of a bottle. */
 function litresInWords(litres: number): string {
-  return `${plain(litres < 20 ? Math.round(litres * 100) / 100 : Math.round(litres))} ${litres === 1 ? 'litre' : 'litres'}`
+  return words.litres(plain(litres < 20 ? Math.round(litres * 100) / 100 : Math.round(litres)), litres === 1)
 }

@@ -9,10 +9,13 @@ import { FieldGrid, Stack } from '../../parts/card.tsx'
 import { howMuchOf, money } from '../../parts/figures-in-words.ts'
 import { FindPart } from '../../parts/find-part.tsx'
 import { withOverride, withTax } from './job-changes.ts'
-import { taxChoices } from './own-words.ts'
+import { taxChoices } from './tax.words.ts'
 import { changeKeyOf, overrideOf } from './priced-line.ts'
 import { overrideTyped } from './typed-override.ts'
 import type { TypedOverride } from './typed-override.ts'
+import { words as all } from './price.words.ts'
+
+const words = all.change
 
 type ChangeLine = {
   readonly line: QuoteLine
@@ -26,7 +29,7 @@ export function ChangeLine({ line, purchase, close }: ChangeLine) {
     <Modal
       opened
       onClose={close}
-      title={`Change: ${line.name}`}
+      title={words.title(line.name)}
       size="42rem"
       attributes={{ header: { role: 'presentation' } }}
     >
@@ -76,8 +79,8 @@ function ChangeForm({ line, purchase, close }: ChangeLine) {
         )}
         <FieldGrid>
           <TextInput
-            label="Price before VAT (£)"
-            description={`Worked out: ${money(line.was?.netPence ?? line.netPence)}. Leave empty to keep it.`}
+            label={words.price}
+            description={words.priceSays(money(line.was?.netPence ?? line.netPence))}
             inputMode="decimal"
             value={typed.price}
             error={faults.price}
@@ -86,8 +89,8 @@ function ChangeForm({ line, purchase, close }: ChangeLine) {
           <LineTax line={line} />
         </FieldGrid>
         <TextInput
-          label="Reason"
-          description="Kept with the job, for you; the customer does not see it."
+          label={words.reason}
+          description={words.reasonSays}
           value={typed.reason}
           error={faults.reason}
           onChange={({ currentTarget }) => setTyped({ ...typed, reason: currentTarget.value })}
@@ -106,13 +109,13 @@ function Buttons({ close, takeOff }: Ways) {
     <Group mt="lg" justify="flex-end">
       {takeOff === null ? null : (
         <Button variant="default" onClick={takeOff}>
-          Take the change off
+          {words.takeOff}
         </Button>
       )}
       <Button variant="default" onClick={close}>
-        Leave it as it was
+        {words.leave}
       </Button>
-      <Button type="submit">Keep the change</Button>
+      <Button type="submit">{words.keep}</Button>
     </Group>
   )
 }
@@ -133,27 +136,24 @@ function PartFields({ line, purchase, typed, set, fault }: PartChange) {
   return (
     <>
       <TextInput
-        label="How many or how much is needed"
-        description={`Worked out: ${howMuchOf(worked, line.unit)}. Leave empty to keep it; whole packs are charged.`}
+        label={words.quantity}
+        description={words.quantitySays(howMuchOf(worked, line.unit))}
         inputMode="decimal"
         value={typed.quantity}
         error={fault}
         onChange={({ currentTarget }) => set({ ...typed, quantity: currentTarget.value })}
       />
       {isEmitter ? (
-        <p>
-          Another radiator or towel rail is chosen in the survey, in its swap: the room is then reckoned
-          again.
-        </p>
+        <p>{words.emitter}</p>
       ) : (
         <Group>
-          <p>{typed.itemId === undefined ? 'Item as worked out.' : `Instead: ${chosen ?? line.name}.`}</p>
+          <p>{typed.itemId === undefined ? words.itemPlain : words.instead(chosen ?? line.name)}</p>
           <Button variant="default" aria-expanded={searching} onClick={() => setSearching(!searching)}>
-            Choose another item
+            {words.another}
           </Button>
           {typed.itemId === undefined ? null : (
             <Button variant="default" onClick={() => set({ ...typed, itemId: undefined })}>
-              Back to the item as worked out
+              {words.back}
             </Button>
           )}
         </Group>
@@ -161,7 +161,7 @@ function PartFields({ line, purchase, typed, set, fault }: PartChange) {
       {searching ? (
         <FindPart
           kind={line.part?.itemKind}
-          label="Find another item"
+          label={words.find}
           choose={({ itemId, name }) => {
             set({ ...typed, itemId })
             setChosen(name)
@@ -180,10 +180,10 @@ function LineTax({ line }: { readonly line: QuoteLine }) {
   const name = changeKeyOf(line)
   return (
     <NativeSelect
-      label="VAT on this line"
+      label={words.tax}
       value={job.pricing?.[of]?.[name] ?? ''}
       data={[
-        { value: '', label: 'As for its kind' },
+        { value: '', label: words.taxPlain },
         ...taxChoices.map(({ value, label }) => ({ value: String(value), label })),
       ]}
       onChange={({ currentTarget }) => {

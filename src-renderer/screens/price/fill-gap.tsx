@@ -6,6 +6,9 @@ import { typedPence } from '../../draft/typed-number.ts'
 import { Row } from '../../parts/card.tsx'
 import { FindPart } from '../../parts/find-part.tsx'
 import styles from './price.module.css'
+import { words as all } from './price.words.ts'
+
+const words = all.fill
 
 type FillWith = { readonly gap: Gap; readonly fill: (what: Fill) => void }
 
@@ -15,22 +18,16 @@ export function FillGap({ gap, fill }: FillWith) {
   return (
     <div className={styles.ways}>
       <div>
-        <p className={styles.emitterName}>With an item of the catalogue</p>
-        <FindPart
-          kind={itemKind}
-          label="Find a part of this kind"
-          choose={({ itemId }) => fill({ gapKey, itemId })}
-        />
+        <p className={styles.emitterName}>{words.ofCatalogue}</p>
+        <FindPart kind={itemKind} label={words.find} choose={({ itemId }) => fill({ gapKey, itemId })} />
       </div>
       <div>
-        <p className={styles.emitterName}>With something else</p>
+        <p className={styles.emitterName}>{words.other}</p>
         <OneOff gap={gap} fill={fill} />
       </div>
     </div>
   )
 }
-
-const units = { each: 'one', m: 'a metre', m2: 'a square metre', ml: 'a millilitre', L: 'a litre' } as const
 
 function OneOff({ gap, fill }: FillWith) {
   const [name, setName] = useState('')
@@ -52,20 +49,20 @@ function OneOff({ gap, fill }: FillWith) {
       }}
     >
       <TextInput
-        label="What it is"
+        label={words.name}
         value={name}
-        error={tried && noName ? 'Name it as it is to stand on the parts list.' : undefined}
+        error={tried && noName ? words.noName : undefined}
         onChange={({ currentTarget }) => setName(currentTarget.value)}
       />
       <TextInput
-        label={`What ${units[gap.unit ?? 'each']} costs you, before VAT (£)`}
+        label={words.cost(words.units[gap.unit ?? 'each'])}
         inputMode="decimal"
         value={cost}
-        error={tried && noCost ? 'Give pounds and pence, such as 12.50.' : undefined}
+        error={tried && noCost ? words.noCost : undefined}
         onChange={({ currentTarget }) => setCost(currentTarget.value)}
       />
       <Row>
-        <Button type="submit">Fill the gap with this</Button>
+        <Button type="submit">{words.fill}</Button>
       </Row>
     </form>
   )

@@ -10,6 +10,9 @@ import { Notice } from '../../parts/notice.tsx'
 import { FillGap } from './fill-gap.tsx'
 import { withFill, withWaiver } from './job-changes.ts'
 import styles from './price.module.css'
+import { words as all } from './price.words.ts'
+
+const words = all.gaps
 
 /** Parts that the catalogue cannot supply: open ones first, then those let stand, then those filled by hand. */
 export function Gaps({ quote }: { readonly quote: Quote }) {
@@ -20,8 +23,11 @@ export function Gaps({ quote }: { readonly quote: Quote }) {
   const filled = (job.fills ?? []).filter(({ gapKey }) => !gapKeys.has(gapKey))
   if (open.length + standing.length + filled.length === 0) return null
   return (
-    <Notice tone={open.length === 0 ? 'good' : 'warn'} title={titleOf(open.length)}>
-      <ul className={styles.plainList} aria-label="Gaps">
+    <Notice
+      tone={open.length === 0 ? 'good' : 'warn'}
+      title={open.length === 0 ? words.none : words.open(open.length)}
+    >
+      <ul className={styles.plainList} aria-label={words.list}>
         {open.map((gap) => (
           <OpenGap key={gap.gapKey} gap={gap} />
         ))}
@@ -40,13 +46,6 @@ export function Gaps({ quote }: { readonly quote: Quote }) {
   )
 }
 
-function titleOf(open: number): string {
-  if (open === 0) return 'Every gap is filled or let stand'
-  return open === 1
-    ? 'One part that the catalogue cannot supply'
-    : `${open} parts that the catalogue cannot supply`
-}
-
 type Way = 'fill' | 'stand' | null
 
 function OpenGap({ gap }: { readonly gap: Gap }) {
@@ -60,25 +59,25 @@ function OpenGap({ gap }: { readonly gap: Gap }) {
     <li className={styles.gap}>
       <p>
         {says}
-        {quantity === undefined || unit === undefined ? '' : ` Needed: ${howMuchOf(quantity, unit)}.`}
+        {quantity === undefined || unit === undefined ? '' : ` ${words.needed(howMuchOf(quantity, unit))}`}
       </p>
       <Row>
         <Button
           id={gapId(gapKey)}
           variant={way === 'fill' ? 'filled' : 'default'}
           aria-expanded={way === 'fill'}
-          aria-label={`Fill it: ${says}`}
+          aria-label={words.fillNamed(says)}
           onClick={() => flip('fill')}
         >
-          Fill it
+          {words.fill}
         </Button>
         <Button
           variant={way === 'stand' ? 'filled' : 'default'}
           aria-expanded={way === 'stand'}
-          aria-label={`Let it stand: ${says}`}
+          aria-label={words.standNamed(says)}
           onClick={() => flip('stand')}
         >
-          Let it stand
+          {words.stand}
         </Button>
       </Row>
       {way === 'fill' ? <FillGap gap={gap} fill={fill} /> : null}
@@ -104,13 +103,13 @@ function LetStand({ stand }: { readonly stand: (reason: string) => void }) {
     >
       <TextInput
         data-autofocus
-        label="It may stand, because"
+        label={words.because}
         value={reason}
-        error={empty ? 'Say in a few words why the quote may go out without it.' : undefined}
+        error={empty ? words.noReason : undefined}
         onChange={({ currentTarget }) => setReason(currentTarget.value)}
       />
       <Row>
-        <Button type="submit">Keep the reason</Button>
+        <Button type="submit">{words.keepReason}</Button>
       </Row>
     </form>
   )
@@ -122,11 +121,11 @@ function StandingGap({ gap }: { readonly gap: Gap }) {
   return (
     <li className={styles.gap}>
       <p>
-        {gap.says} <strong>You let it stand: {gap.waived}</strong>
+        {gap.says} <strong>{words.youLet(gap.waived ?? '')}</strong>
       </p>
       <Row>
-        <Button variant="default" onClick={takeBack} aria-label={`Take this back: ${gap.says}`}>
-          Take this back
+        <Button variant="default" onClick={takeBack} aria-label={words.takeBackNamed(gap.says)}>
+          {words.takeBack}
         </Button>
       </Row>
     </li>
@@ -138,17 +137,16 @@ type Filled = { readonly fill: Fill; readonly line: QuoteLine | undefined }
 function FilledGap({ fill, line }: Filled) {
   const { change } = useOpenJob()
   const takeOut = () => change({ kind: 'alter', alter: (job) => withFill(job, fill.gapKey, null) })
-  const says = line?.part?.filled ?? 'A gap was filled by hand.'
-  const oneOff = 'name' in fill ? `${fill.name}, ${money(fill.netCostPence)} each before VAT` : null
+  const says = line?.part?.filled ?? words.byHand
+  const oneOff = 'name' in fill ? words.oneOff(fill.name, money(fill.netCostPence)) : null
   return (
     <li className={styles.gap}>
       <p>
-        {says}{' '}
-        <strong>You filled it with: {oneOff ?? line?.name ?? 'an item that is bought with others'}</strong>
+        {says} <strong>{words.youFilled(oneOff ?? line?.name ?? words.withOthers)}</strong>
       </p>
       <Row>
-        <Button variant="default" onClick={takeOut} aria-label={`Take this out: ${says}`}>
-          Take this out
+        <Button variant="default" onClick={takeOut} aria-label={words.takeOutNamed(says)}>
+          {words.takeOut}
         </Button>
       </Row>
     </li>

@@ -1,5 +1,6 @@
 import type { Job } from '../../../src-main/domain/job.ts'
 import type { QuoteLine } from '../../../src-main/domain/quote.ts'
+import { words } from './price.words.ts'
 
 export type LineGroup = {
   readonly key: string
@@ -21,8 +22,8 @@ export function groupLines(
   }
   const places = [
     ...job.rooms.map(({ roomId, name }) => ({ key: `room:${roomId}`, title: name })),
-    { key: severalKey, title: 'For more than one room' },
-    { key: onceKey, title: 'Once for the whole job' },
+    { key: severalKey, title: words.groups.several },
+    { key: onceKey, title: words.groups.once },
   ]
   const byKey = Map.groupBy(lines, keyOf)
   return places

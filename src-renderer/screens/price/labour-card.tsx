@@ -9,6 +9,9 @@ import { hoursAndMinutes, plain } from '../../parts/figures-in-words.ts'
 import { ProblemList, Verdict } from '../../parts/notice.tsx'
 import { useWhy, Why, WhyButton, WhyTree } from '../../parts/why.tsx'
 import styles from './price.module.css'
+import { words as all } from './price.words.ts'
+
+const words = all.labour
 
 type Labour = { readonly labour: LabourAnswer; readonly settled: Job }
 
@@ -19,10 +22,8 @@ export const LabourCard = memo(function LabourCard({ labour, settled }: Labour) 
   const problems = problemsOf(asked.error)
   return (
     <div className={styles.offstage}>
-      <Card title="Time on site">
-        {problems.length > 0 ? (
-          <ProblemList title="The time is not known in full" problems={problems} />
-        ) : null}
+      <Card title={words.title}>
+        {problems.length > 0 ? <ProblemList title={words.refused} problems={problems} /> : null}
         {asked.data === undefined ? <BriefTimes labour={labour} /> : <FullLabour labour={asked.data} />}
       </Card>
     </div>
@@ -38,7 +39,7 @@ function workOf(job: Job): Job {
 function BriefTimes({ labour }: { readonly labour: LabourAnswer }) {
   return (
     <p>
-      Expected <span className={styles.big}>{hoursAndMinutes(labour.expectedMin)}</span>
+      {words.brief} <span className={styles.big}>{hoursAndMinutes(labour.expectedMin)}</span>
     </p>
   )
 }
@@ -48,7 +49,7 @@ const FullLabour = memo(function FullLabour({ labour }: { readonly labour: JobLa
   const groups = [
     ...tasks.rooms.map(({ name, expectedMin, tasks: own }) => ({ name, expectedMin, own })),
     {
-      name: 'Once for the whole job',
+      name: words.once,
       expectedMin: tasks.shared.reduce((sum, task) => sum + task.expectedMin, 0),
       own: tasks.shared,
     },
@@ -61,13 +62,11 @@ const FullLabour = memo(function FullLabour({ labour }: { readonly labour: JobLa
         .filter(({ own }) => own.length > 0)
         .map(({ name, expectedMin, own }) => (
           <div key={name} className={styles.taskGroup}>
-            <h3>
-              {name}: {hoursAndMinutes(expectedMin)}
-            </h3>
+            <h3>{words.group(name, hoursAndMinutes(expectedMin))}</h3>
             <TaskTable name={name} tasks={own} />
           </div>
         ))}
-      <h3>What makes the work longer</h3>
+      <h3>{words.longer}</h3>
       <ul className={styles.bullets}>
         {modifiers.map((one) => (
           <li key={`${one.name} ${one.reason} ${one.factor}`}>
@@ -84,14 +83,16 @@ function Times({ labour }: { readonly labour: JobLabour }) {
   return (
     <dl className={styles.times}>
       <Time
-        label="Expected, all people together"
-        value={`${hoursAndMinutes(expectedMin)}, give or take ${hoursAndMinutes(sdMin)}`}
+        label={words.expected}
+        value={words.giveOrTake(hoursAndMinutes(expectedMin), hoursAndMinutes(sdMin))}
       />
-      <Time label="Even odds by the clock" value={hoursAndMinutes(p50Min)} />
-      <Time label="Four jobs in five take less than" value={hoursAndMinutes(p80Min)} />
+      <Time label={words.even} value={hoursAndMinutes(p50Min)} />
+      <Time label={words.fourInFive} value={hoursAndMinutes(p80Min)} />
       <Time
-        label="Days"
-        value={days.p50Days === days.p80Days ? plain(days.p80Days) : `${days.p50Days} to ${days.p80Days}`}
+        label={words.days}
+        value={
+          days.p50Days === days.p80Days ? plain(days.p80Days) : words.daysFromTo(days.p50Days, days.p80Days)
+        }
       />
     </dl>
   )
@@ -111,16 +112,16 @@ function Crew({ labour: { crew, why } }: { readonly labour: JobLabour }) {
   return (
     <>
       <div>
-        Crew: <strong>{crew.people === 1 ? 'one person' : `${crew.people} people`}</strong>
+        {words.crew} <strong>{words.people(crew.people)}</strong>
         {crew.people > 1
-          ? `, ${hoursAndMinutes(crew.togetherMin)} together and ${hoursAndMinutes(crew.aloneMin)} one alone`
+          ? words.together(hoursAndMinutes(crew.togetherMin), hoursAndMinutes(crew.aloneMin))
           : ''}
-        . <Why of="the time on site" why={why} />
+        . <Why of={words.why} why={why} />
       </div>
       <ul className={styles.bullets}>
         {heavy.map((lift) => (
           <li key={`${lift.swapId} ${lift.how}`}>
-            {lift.name}, {liftWords[lift.how]}: {plain(lift.massKg)} kg, {lift.people} people
+            {words.lift(lift.name, words.lifts[lift.how], { kg: plain(lift.massKg), people: lift.people })}
           </li>
         ))}
         {crew.notWeighed.map((one) => (
@@ -132,19 +133,17 @@ function Crew({ labour: { crew, why } }: { readonly labour: JobLabour }) {
   )
 }
 
-const liftWords = { carryIn: 'carried in', hang: 'hung', carryOut: 'carried out' } as const
-
 function TaskTable({ name, tasks }: { readonly name: string; readonly tasks: readonly JobTask[] }) {
   return (
-    <table className={styles.table} aria-label={`Time, task by task: ${name}`}>
+    <table className={styles.table} aria-label={words.table(name)}>
       <thead>
         <tr>
-          <th scope="col">Task</th>
+          <th scope="col">{words.columns.task}</th>
           <th scope="col" className={styles.number}>
-            How often
+            {words.columns.howOften}
           </th>
           <th scope="col" className={styles.number}>
-            Expected
+            {words.columns.expected}
           </th>
           <td />
         </tr>
@@ -194,10 +193,5 @@ function TaskWhy({ task }: { readonly task: JobTask }) {
 }
 
 function ModifierWords({ one: { name, how, factor, reason } }: { readonly one: Modifier }) {
-  return (
-    <>
-      {name}
-      {how === 'adds' ? ', added' : ` x ${plain(factor)}`}: {reason}
-    </>
-  )
+  return how === 'adds' ? words.added(name, reason) : words.times(name, plain(factor), reason)
 }

@@ -10,6 +10,9 @@ import { sameGroup } from './group-lines.ts'
 import type { LineGroup } from './group-lines.ts'
 import styles from './price.module.css'
 import { canBeChanged, overrideOf, whyForCustomer } from './priced-line.ts'
+import { words as all } from './price.words.ts'
+
+const words = all.lines
 
 type Shared = {
   /** Nothing of the firm's own is shown. */
@@ -22,16 +25,16 @@ type Table = Shared & { readonly group: LineGroup; readonly overrides: readonly 
 export const LineTable = memo(function LineTable({ group, overrides, ...shared }: Table) {
   return (
     <div className={styles.offstage}>
-      <Card title={group.title} aside={<strong>{money(group.netPence)} before VAT</strong>}>
-        <table className={styles.table} aria-label={`Lines: ${group.title}`}>
+      <Card title={group.title} aside={<strong>{words.beforeVat(money(group.netPence))}</strong>}>
+        <table className={styles.table} aria-label={words.named(group.title)}>
           <thead>
             <tr>
-              <th scope="col">Part or work</th>
+              <th scope="col">{words.columns.what}</th>
               <th scope="col" className={styles.number}>
-                How much
+                {words.columns.howMuch}
               </th>
               <th scope="col" className={styles.number}>
-                Price
+                {words.columns.price}
               </th>
               <td />
             </tr>
@@ -80,10 +83,10 @@ const LineRows = memo(function LineRows({ line, override, looks, openChange }: R
                 id={`change-${line.lineId}`}
                 className={styles.pill}
                 aria-haspopup="dialog"
-                aria-label={`Change: ${line.name}`}
+                aria-label={words.changeNamed(line.name)}
                 onClick={() => openChange(line.lineId)}
               >
-                Change
+                {words.change}
               </button>
             )}
           </span>
@@ -111,11 +114,11 @@ function Changed({ line, override }: { readonly line: QuoteLine; readonly overri
   const { was, unit } = line
   return (
     <span className={styles.changed}>
-      Changed by hand:{' '}
+      {words.byHand}{' '}
       {quantity === undefined || was?.quantity === undefined ? null : (
         <>
           <Struck was={howMuchOf(was.quantity, unit)} />
-          {howMuchOf(quantity, unit)} needed;{' '}
+          {words.needed(howMuchOf(quantity, unit))}{' '}
         </>
       )}
       {itemId === undefined || was?.name === undefined ? null : (
@@ -133,10 +136,10 @@ function Struck({ was }: { readonly was: string }) {
   return (
     <>
       <del className={styles.struck}>
-        <span className={styles.spoken}>It was </span>
+        <span className={styles.spoken}>{words.was}</span>
         {was}
       </del>{' '}
-      <span className={styles.spoken}>and is now </span>
+      <span className={styles.spoken}>{words.isNow}</span>
     </>
   )
 }
@@ -145,7 +148,7 @@ function Struck({ was }: { readonly was: string }) {
 function StaleMark({ says }: { readonly says: string }) {
   return (
     <details className={styles.stale}>
-      <summary>Old price</summary>
+      <summary>{words.oldPrice}</summary>
       <p>{says}</p>
     </details>
   )

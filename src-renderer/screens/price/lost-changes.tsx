@@ -5,25 +5,26 @@ import { money } from '../../parts/figures-in-words.ts'
 import { Notice } from '../../parts/notice.tsx'
 import { withOverride } from './job-changes.ts'
 import styles from './price.module.css'
+import { words as all } from './price.words.ts'
+
+const words = all.lost
 
 /** Changes by hand that no line carries: their part is no longer on the list. Each can be taken off. */
 export function LostChanges({ overrides }: { readonly overrides: readonly Override[] }) {
   const { change } = useOpenJob()
   if (overrides.length === 0) return null
   return (
-    <Notice tone="warn" title="Changed by hand, on lines that are not priced now">
+    <Notice tone="warn" title={words.title}>
       <ul className={styles.plainList}>
         {overrides.map((one) => (
           <li key={one.lineKey} className={styles.found}>
-            <span>
-              {one.lineKey}: {inWords(one)} {one.reason}
-            </span>
+            <span>{words.one(one.lineKey, inWords(one), one.reason)}</span>
             <Button
               variant="default"
-              aria-label={`Take the change off: ${one.lineKey}`}
+              aria-label={words.takeOffNamed(one.lineKey)}
               onClick={() => change({ kind: 'alter', alter: (job) => withOverride(job, one.lineKey, null) })}
             >
-              Take the change off
+              {words.takeOff}
             </Button>
           </li>
         ))}
@@ -34,8 +35,8 @@ export function LostChanges({ overrides }: { readonly overrides: readonly Overri
 
 function inWords({ quantity, itemId, netPence }: Override): string {
   return [
-    ...(quantity === undefined ? [] : [`${quantity} needed;`]),
-    ...(itemId === undefined ? [] : ['another item;']),
-    ...(netPence === undefined ? [] : [`${money(netPence)};`]),
+    ...(quantity === undefined ? [] : [words.needed(quantity)]),
+    ...(itemId === undefined ? [] : [words.anotherItem]),
+    ...(netPence === undefined ? [] : [words.price(money(netPence))]),
   ].join(' ')
 }

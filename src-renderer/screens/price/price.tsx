@@ -20,26 +20,29 @@ import { PricingDialog } from './pricing/pricing-dialog.tsx'
 import { Totals } from './totals.tsx'
 import { Cautions, WarmthCard } from './told-cards.tsx'
 import { Walls } from './walls.tsx'
+import { words as all } from './price.words.ts'
+
+const words = all.nothing
 
 /** Parts, labour and price of the job, each figure with its reason. */
 export function PriceScreen() {
   const { job, standing, quoting, problems } = useOpenJob()
   if (job.swaps.length === 0) {
     return (
-      <Nothing title="Nothing to price yet">
-        <p>A price comes from swaps: one emitter for another on one wall.</p>
+      <Nothing title={words.title}>
+        <p>{words.says}</p>
         <Button component={Link} href={`/job/${job.jobId}/survey/add-swap`}>
-          Add a swap
+          {words.addSwap}
         </Button>
       </Nothing>
     )
   }
   if (standing === null) {
-    if (problems.length === 0 && quoting) return <Waiting what="Working out parts and price" />
+    if (problems.length === 0 && quoting) return <Waiting what={words.working} />
     return (
       <Stack>
-        <Nothing title="There is no price yet">
-          <p>Put right what stands above; each sentence leads to its field.</p>
+        <Nothing title={words.noPrice}>
+          <p>{words.putRight}</p>
         </Nothing>
         <LostChanges overrides={job.overrides ?? []} />
       </Stack>

@@ -7,20 +7,23 @@ import { useHeatFirst, warmthInWords } from '../../parts/heat-in-words.ts'
 import { Verdict } from '../../parts/notice.tsx'
 import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
 import styles from './price.module.css'
+import { words } from './price.words.ts'
 
 /** Whether each room is warm at the temperatures that the system runs at. */
 export const WarmthCard = memo(function WarmthCard({ warmth }: Pick<Quote, 'warmth'>) {
   const first = useHeatFirst()
   return (
     <div className={styles.offstage}>
-      <Card title="Is each room warm?">
+      <Card title={words.warmth.title}>
         <ul className={styles.plainList}>
           {warmth.map((one) => (
             <li key={one.swapId}>
               <strong>{one.roomName}</strong>{' '}
-              <Verdict tone={one.enough ? 'good' : 'bad'}>{one.enough ? 'Warm enough' : 'Too cold'}</Verdict>{' '}
+              <Verdict tone={one.enough ? 'good' : 'bad'}>
+                {one.enough ? words.warmth.enough : words.warmth.tooCold}
+              </Verdict>{' '}
               {warmthInWords(one, first)}{' '}
-              <LedWhy of={`warmth of the ${one.roomName}`} why={one.why} swapIds={[one.swapId]} />
+              <LedWhy of={words.warmth.why(one.roomName)} why={one.why} swapIds={[one.swapId]} />
             </li>
           ))}
         </ul>
@@ -34,7 +37,7 @@ export const Cautions = memo(function Cautions({ cautions }: Pick<Quote, 'cautio
   if (cautions.length === 0) return null
   return (
     <div className={styles.offstage}>
-      <Card title="Cautions" says="They follow from the survey. Local codes and licensed people come first.">
+      <Card title={words.cautions.title} says={words.cautions.says}>
         <ul className={styles.plainList}>
           {cautions.map((caution) => (
             <li key={caution.cautionId}>

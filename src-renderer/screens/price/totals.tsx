@@ -9,6 +9,9 @@ import { useWhy, WhyButton, WhyTree } from '../../parts/why.tsx'
 import { useCustomerLooks } from './customer-looks.ts'
 import { marginShare } from './pricing/margin-share.ts'
 import styles from './price.module.css'
+import { words as all } from './price.words.ts'
+
+const words = all.totals
 
 type Sums = {
   readonly quote: Quote
@@ -21,17 +24,17 @@ export function Totals({ quote, state, openPricing }: Sums) {
   const { job } = useOpenJob()
   const { looks, setLooks } = useCustomerLooks()
   const { jobId } = job
-  const why = useWhy('the whole price')
+  const why = useWhy(words.why)
   return (
-    <aside className={styles.totals} aria-label="What it comes to">
+    <aside className={styles.totals} aria-label={words.named}>
       <div className={styles.sums}>
         <div className={styles.sumsHead}>
-          <h2>The customer pays</h2>
+          <h2>{words.title}</h2>
           {looks ? null : <WhyButton {...why} />}
         </div>
         <CustomerSums quote={quote} />
         <p className={styles.fresh} role="status">
-          {stateWords[state]}
+          {words.states[state]}
         </p>
         {looks || !why.open ? null : (
           <div id={why.regionId}>
@@ -53,52 +56,49 @@ const Ways = memo(function Ways({ jobId, looks, setLooks, openPricing }: WaysPro
     <>
       <Switch
         size="md"
-        label="The customer is looking"
-        description={looks ? 'Your own figures are hidden.' : undefined}
+        label={words.looks}
+        description={looks ? words.hidden : undefined}
         checked={looks}
         onChange={({ currentTarget }) => setLooks(currentTarget.checked)}
       />
       <div className={styles.ways2}>
         {looks ? null : (
           <Button id="open-pricing" px="sm" variant="default" aria-haspopup="dialog" onClick={openPricing}>
-            How it is priced
+            {words.pricing}
           </Button>
         )}
         <Button px="sm" component={Link} href={`/job/${jobId}/papers`}>
-          To the papers
+          {words.papers}
         </Button>
       </div>
     </>
   )
 })
 
-const stateWords = {
-  fresh: '',
-  working: 'Working it out again …',
-  refused: 'From before: put right what is wrong first.',
-} as const
-
 function CustomerSums({ quote: { totals } }: Pick<Sums, 'quote'>) {
   return (
     <>
       <dl data-totals>
-        <Sum label="Before VAT" value={money(totals.netPence)} />
+        <Sum label={words.net} value={money(totals.netPence)} />
         {totals.taxes
           .filter((tax) => tax.netPence !== 0)
           .map((tax) => (
             <Sum
               key={tax.rateKey}
-              label={`${tax.rateName}, ${figureInWords(tax.basisPoints, 'BasisPoints').replace(' ', '\u00a0')}`}
+              label={words.rate(
+                tax.rateName,
+                figureInWords(tax.basisPoints, 'BasisPoints').replace(' ', '\u00a0'),
+              )}
               value={money(tax.taxPence)}
             />
           ))}
         <div className={`${styles.sum} ${styles.gross}`}>
-          <dt>With VAT</dt>
+          <dt>{words.gross}</dt>
           <dd>{money(totals.grossPence)}</dd>
         </div>
-        <Sum label="Deposit asked" value={money(totals.depositPence)} />
+        <Sum label={words.deposit} value={money(totals.depositPence)} />
         {totals.reverseChargePence === undefined ? null : (
-          <Sum label="VAT that the customer pays to HMRC" value={money(totals.reverseChargePence)} />
+          <Sum label={words.reverseCharge} value={money(totals.reverseChargePence)} />
         )}
       </dl>
       {totals.reverseChargePence === undefined ? null : <p>{reverseChargeWording}</p>}
@@ -108,14 +108,17 @@ function CustomerSums({ quote: { totals } }: Pick<Sums, 'quote'>) {
 
 function OwnSums({ quote: { internal, totals } }: Pick<Sums, 'quote'>) {
   return (
-    <section className={`${styles.own} ${styles.ownOnly}`} aria-label="For your eyes only">
-      <h2>For your eyes only</h2>
+    <section className={`${styles.own} ${styles.ownOnly}`} aria-label={words.own}>
+      <h2>{words.own}</h2>
       <dl>
-        <Sum label="Cost to you" value={money(internal.costPence)} />
-        <Sum label="of which labour" value={money(internal.labourCostPence)} />
+        <Sum label={words.cost} value={money(internal.costPence)} />
+        <Sum label={words.labour} value={money(internal.labourCostPence)} />
         <Sum
-          label="Margin"
-          value={`${money(internal.marginPence)}, ${marginShare(internal.marginPence, totals.netPence)}`}
+          label={words.margin}
+          value={words.marginOf(
+            money(internal.marginPence),
+            marginShare(internal.marginPence, totals.netPence),
+          )}
         />
       </dl>
     </section>
@@ -128,8 +131,8 @@ function OptionSums({ quote }: Pick<Sums, 'quote'>) {
   const outside = quote.options.filter(({ chosen }) => !chosen)
   return (
     <div className={styles.own}>
-      {inside.length === 0 ? null : <OptionList title="Options chosen, in the total" options={inside} />}
-      {outside.length === 0 ? null : <OptionList title="Options, outside the total" options={outside} />}
+      {inside.length === 0 ? null : <OptionList title={words.chosen} options={inside} />}
+      {outside.length === 0 ? null : <OptionList title={words.outside} options={outside} />}
     </div>
   )
 }

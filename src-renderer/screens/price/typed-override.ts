@@ -1,5 +1,8 @@
 import type { Override } from '../../../src-main/domain/job.ts'
 import { typedNumber, typedPence } from '../../draft/typed-number.ts'
+import { words as all } from './price.words.ts'
+
+const words = all.typed
 
 /** A change by hand as it stands in its boxes. */
 export type TypedOverride = {
@@ -20,10 +23,10 @@ export function overrideTyped({ quantity: many, price, itemId, reason: why }: Ty
   const badPrice = netPence !== undefined && (typeof netPence !== 'number' || netPence < 0)
   const nothing = quantity === undefined && netPence === undefined && itemId === undefined
   const faults: Faults = {
-    ...(badQuantity ? { quantity: 'Give a number that is more than 0.' } : {}),
-    ...(badPrice ? { price: 'Give pounds and pence, such as 12.50.' } : {}),
-    ...(reason === '' ? { reason: 'Say in a few words why it is changed.' } : {}),
-    ...(nothing ? { whole: 'Nothing is changed yet: give another quantity, item or price.' } : {}),
+    ...(badQuantity ? { quantity: words.quantity } : {}),
+    ...(badPrice ? { price: words.price } : {}),
+    ...(reason === '' ? { reason: words.reason } : {}),
+    ...(nothing ? { whole: words.whole } : {}),
   }
   if (Object.keys(faults).length > 0) return { override: null, faults }
   return {

@@ -3,6 +3,9 @@ import { memo, useState } from 'react'
 import type { Job } from '../../../src-main/domain/job.ts'
 import { Card } from '../../parts/card.tsx'
 import { SwapOnWall } from '../../parts/swap-on-wall.tsx'
+import { words as all } from './price.words.ts'
+
+const words = all.walls
 
 /** So many drawings are shown at once; of more, each when it is asked for. */
 const fewWalls = 3
@@ -25,9 +28,9 @@ function OneWall({ swap, settled, open }: Wall) {
   const room = settled.rooms.find(({ roomId }) => roomId === swap.roomId)?.name ?? ''
   const drawing = <SwapOnWall job={settled} swap={swap} />
   const button = (
-    <Button variant="default" aria-label={`Show the wall: ${room}`} onClick={() => setShown(true)}>
-      Show the wall
+    <Button variant="default" aria-label={words.showNamed(room)} onClick={() => setShown(true)}>
+      {words.show}
     </Button>
   )
-  return <Card title={`On the wall: ${room}`}>{shown ? drawing : button}</Card>
+  return <Card title={words.title(room)}>{shown ? drawing : button}</Card>
 }

@@ -112,9 +112,9 @@ describe('price.export', () => {
     await writeFile(out, 'somebody’s notes')
     expect(refused(await answer('price.export', input, desk))).toEqual({
       code: 'conflict',
-      message: `${out} is already there and is no export of this form, so it was left as it is.`,
+      message: `${out} is already there and is no CSV file of this kind, so it was left as it is.`,
       path: 'out',
-      next: 'Name another file.',
+      next: 'Name another file, or take that one away.',
     })
     expect(await readFile(out, 'utf8')).toBe('somebody’s notes')
     expect(refused(await answer('price.export', { ...input, out: desk.papersFolder }, desk))).toMatchObject({

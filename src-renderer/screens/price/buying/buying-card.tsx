@@ -7,6 +7,7 @@ import { Notice, ProblemList, Verdict } from '../../../parts/notice.tsx'
 import { Why } from '../../../parts/why.tsx'
 import styles from '../price.module.css'
 import { useBuying } from './use-buying.ts'
+import { words } from './buying.words.ts'
 
 /** What to buy where, worked out when it is asked for. */
 export function BuyingCard() {
@@ -14,31 +15,24 @@ export function BuyingCard() {
   const buying = useBuying(settled)
   const { plan } = buying
   return (
-    <Card
-      title="Buying"
-      says="The cheapest split over your suppliers, with carriage, minimum orders, packs and pipe cuts in mind."
-    >
+    <Card title={words.title} says={words.says}>
       <Row>
         <Button disabled={buying.working} onClick={buying.ask}>
-          {plan === null ? 'Work out what to buy where' : 'Work it out again'}
+          {plan === null ? words.ask : words.askAgain}
         </Button>
         {buying.slow ? (
           <>
             <Loader size="sm" aria-hidden />
-            <span role="status">Trying ways to split the order …</span>
+            <span role="status">{words.trying}</span>
             <Button variant="default" onClick={buying.cancel}>
-              Cancel
+              {words.cancel}
             </Button>
           </>
         ) : null}
       </Row>
-      {buying.problems.length > 0 ? (
-        <ProblemList title="It can't be split" problems={buying.problems} />
-      ) : null}
-      {buying.cancelled ? <p role="status">Cancelled. Nothing was changed.</p> : null}
-      {plan !== null && buying.outdated ? (
-        <Notice tone="warn" title="The job has changed since. Work it out again." />
-      ) : null}
+      {buying.problems.length > 0 ? <ProblemList title={words.refused} problems={buying.problems} /> : null}
+      {buying.cancelled ? <p role="status">{words.cancelled}</p> : null}
+      {plan !== null && buying.outdated ? <Notice tone="warn" title={words.outdated} /> : null}
       {plan === null ? null : <Plan plan={plan} />}
     </Card>
   )
@@ -53,7 +47,7 @@ function Plan({ plan }: { readonly plan: PickList }) {
       ))}
       <Cuts plan={plan} />
       {plan.missing.length === 0 ? null : (
-        <Notice tone="warn" title="Nobody sells these yet">
+        <Notice tone="warn" title={words.missing}>
           <ul>
             {plan.missing.map((says) => (
               <li key={says}>{says}</li>
@@ -71,24 +65,28 @@ function SplitWords({ split, why }: { readonly split: Split; readonly why: PickL
   return (
     <div>
       <p>
-        <span className={styles.big}>{money(split.totalPence)}</span> before VAT: goods{' '}
-        {money(split.goodsPence)}, carriage {money(split.carriagePence)}.{' '}
+        <span className={styles.big}>{money(split.totalPence)}</span>{' '}
+        {words.split.sums(money(split.goodsPence), money(split.carriagePence))}{' '}
         {split.proved ? (
-          <Verdict tone="good">Nothing is cheaper</Verdict>
+          <Verdict tone="good">{words.split.proved}</Verdict>
         ) : (
-          <Verdict tone="warn">The best that was found in time</Verdict>
+          <Verdict tone="warn">{words.split.best}</Verdict>
         )}
       </p>
       <p>{split.says}</p>
-      <Why of="what to buy where" why={why} />
-      <h3>From one supplier alone</h3>
+      <Why of={words.split.why} why={why} />
+      <h3>{words.split.oneSupplier}</h3>
       <ul className={styles.bullets}>
         {split.oneSupplier.map((one) => (
           <li key={one.supplierId}>
             {one.name}:{' '}
             {one.totalPence === undefined
-              ? (one.cannot ?? 'not known')
-              : `${money(one.totalPence)}, of which carriage ${money(one.carriagePence ?? 0)}; ${moreThan(one.totalPence, split.totalPence)}`}
+              ? (one.cannot ?? words.split.notKnown)
+              : words.split.alone(
+                  money(one.totalPence),
+                  money(one.carriagePence ?? 0),
+                  moreThan(one.totalPence, split.totalPence),
+                )}
           </li>
         ))}
       </ul>
@@ -97,32 +95,30 @@ function SplitWords({ split, why }: { readonly split: Split; readonly why: PickL
 }
 
 function moreThan(pence: number, least: number): string {
-  return pence === least ? 'the same' : `${money(pence - least)} more`
+  return pence === least ? words.split.same : words.split.more(money(pence - least))
 }
 
 function Order({ order }: { readonly order: PickList['suppliers'][number] }) {
   const { name, lines, goodsPence, carriagePence, shortOfFreePence } = order
   return (
-    <section aria-label={`Order: ${name}`}>
+    <section aria-label={words.order.named(name)}>
       <h3>{name}</h3>
       {goodsPence === undefined ? null : (
         <p>
-          Goods {money(goodsPence)}, carriage {money(carriagePence ?? 0)}.
-          {shortOfFreePence === undefined
-            ? ''
-            : ` ${money(shortOfFreePence)} more in goods would bring it free of carriage.`}
+          {words.order.sums(money(goodsPence), money(carriagePence ?? 0))}
+          {shortOfFreePence === undefined ? '' : ` ${words.order.toFree(money(shortOfFreePence))}`}
         </p>
       )}
-      <table className={styles.table} aria-label={`To buy: ${name}`}>
+      <table className={styles.table} aria-label={words.order.table(name)}>
         <thead>
           <tr>
-            <th scope="col">Item</th>
-            <th scope="col">Code</th>
+            <th scope="col">{words.order.columns.item}</th>
+            <th scope="col">{words.order.columns.code}</th>
             <th scope="col" className={styles.number}>
-              Packs
+              {words.order.columns.packs}
             </th>
             <th scope="col" className={styles.number}>
-              Left over
+              {words.order.columns.leftOver}
             </th>
           </tr>
         </thead>
@@ -134,10 +130,10 @@ function Order({ order }: { readonly order: PickList['suppliers'][number] }) {
               <td className={styles.number}>
                 {line.packHolds === 1 && line.unit === 'each'
                   ? line.packs
-                  : `${line.packs} x ${howMuchOf(line.packHolds, line.unit)}`}
+                  : words.order.packsOf(line.packs, howMuchOf(line.packHolds, line.unit))}
               </td>
               <td className={styles.number}>
-                {line.leftover === 0 ? 'none' : howMuchOf(line.leftover, line.unit)}
+                {line.leftover === 0 ? words.order.none : howMuchOf(line.leftover, line.unit)}
               </td>
             </tr>
           ))}
@@ -150,16 +146,19 @@ function Order({ order }: { readonly order: PickList['suppliers'][number] }) {
 function Cuts({ plan }: { readonly plan: PickList }) {
   if (plan.pipeCuts.length === 0) return null
   return (
-    <section aria-label="Pipe to cut">
-      <h3>Pipe to cut</h3>
+    <section aria-label={words.cuts.title}>
+      <h3>{words.cuts.title}</h3>
       {plan.pipeCuts.map(({ name, bars }) => (
         <div key={name}>
           <p>{name}</p>
           <ul className={styles.bullets}>
             {bars.map((bar, at) => (
               <li key={at}>
-                {bar.stockId}: {bar.cuts.map((cut) => `${plain(cut.lengthMm)} mm`).join(', ')}; left over{' '}
-                {plain(bar.offcutMm)} mm
+                {words.cuts.bar(
+                  bar.stockId,
+                  bar.cuts.map((cut) => words.cuts.cut(plain(cut.lengthMm))).join(', '),
+                  plain(bar.offcutMm),
+                )}
               </li>
             ))}
           </ul>

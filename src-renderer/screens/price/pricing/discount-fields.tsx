@@ -5,12 +5,15 @@ import { useOpenJob } from '../../../draft/use-draft.ts'
 import { FieldGrid, Row } from '../../../parts/card.tsx'
 import { asKind, withDiscount } from '../job-changes.ts'
 import styles from '../price.module.css'
+import { words as all } from './pricing.words.ts'
 
-const first: Discount = { kind: 'percent', name: 'Discount', basisPoints: 500, of: 'all' }
+const words = all.discounts
+
+const first: Discount = { kind: 'percent', name: words.first, basisPoints: 500, of: 'all' }
 const ofWhat = [
-  { value: 'all', label: 'Everything' },
-  { value: 'parts', label: 'Parts' },
-  { value: 'labour', label: 'Labour' },
+  { value: 'all', label: words.of.all },
+  { value: 'parts', label: words.of.parts },
+  { value: 'labour', label: words.of.labour },
 ]
 
 /** What is taken off, each as a line of its own on the quote. */
@@ -18,8 +21,8 @@ export function DiscountFields() {
   const { job, change } = useOpenJob()
   const discounts = job.pricing?.discounts ?? []
   return (
-    <section className={styles.part} aria-label="Discounts">
-      <h3>Discounts</h3>
+    <section className={styles.part} aria-label={words.title}>
+      <h3>{words.title}</h3>
       {discounts.map((discount, at) => (
         <DiscountRow key={at} discount={discount} at={at} />
       ))}
@@ -28,7 +31,7 @@ export function DiscountFields() {
           variant="default"
           onClick={() => change({ kind: 'alter', alter: (now) => withDiscount(now, first) })}
         >
-          Add a discount
+          {words.add}
         </Button>
       </Row>
     </section>
@@ -38,7 +41,6 @@ export function DiscountFields() {
 function DiscountRow({ discount, at }: { readonly discount: Discount; readonly at: number }) {
   const { job, change } = useOpenJob()
   const path = `pricing.discounts[${at}]`
-  const nth = `discount ${at + 1}`
   const swapped = new Set(job.swaps.map(({ roomId }) => roomId))
   const rooms = job.rooms.filter(({ roomId }) => swapped.has(roomId))
   const setRoom = (roomId: string) =>
@@ -46,29 +48,29 @@ function DiscountRow({ discount, at }: { readonly discount: Discount; readonly a
   const setKind = (kind: string) =>
     change({ kind: 'set', path, value: asKind(discount, kind === 'amount' ? 'amount' : 'percent') })
   return (
-    <div role="group" aria-label={`Discount ${at + 1}`} className={styles.discount}>
+    <div role="group" aria-label={words.nth(at + 1)} className={styles.discount}>
       <FieldGrid>
-        <DraftText path={`${path}.name`} label="What for" />
+        <DraftText path={`${path}.name`} label={words.what} />
         <NativeSelect
-          label="Reckoned as"
+          label={words.kind}
           value={discount.kind}
           data={[
-            { value: 'percent', label: 'Percent' },
-            { value: 'amount', label: 'A sum of money' },
+            { value: 'percent', label: words.kinds.percent },
+            { value: 'amount', label: words.kinds.amount },
           ]}
           onChange={({ currentTarget }) => setKind(currentTarget.value)}
         />
         {discount.kind === 'percent' ? (
-          <DraftPercent path={`${path}.basisPoints`} label="Share (%)" />
+          <DraftPercent path={`${path}.basisPoints`} label={words.share} />
         ) : (
-          <DraftMoney path={`${path}.pence`} label="Sum before VAT (£)" />
+          <DraftMoney path={`${path}.pence`} label={words.sum} />
         )}
-        <DraftChoice path={`${path}.of`} label="Taken from" choices={ofWhat} />
+        <DraftChoice path={`${path}.of`} label={words.from} choices={ofWhat} />
         <NativeSelect
-          label="In"
+          label={words.room}
           value={discount.roomId ?? ''}
           data={[
-            { value: '', label: 'The whole job' },
+            { value: '', label: words.wholeJob },
             ...rooms.map(({ roomId, name }) => ({ value: roomId, label: name })),
           ]}
           onChange={({ currentTarget }) => setRoom(currentTarget.value)}
@@ -77,10 +79,10 @@ function DiscountRow({ discount, at }: { readonly discount: Discount; readonly a
       <Row>
         <Button
           variant="default"
-          aria-label={`Remove ${nth}`}
+          aria-label={words.removeNth(at + 1)}
           onClick={() => change({ kind: 'remove', path })}
         >
-          Remove
+          {words.remove}
         </Button>
       </Row>
     </div>

@@ -3,11 +3,14 @@ import { DraftCheck, DraftMoney, DraftText } from '../../../draft/fields.tsx'
 import { useOpenJob } from '../../../draft/use-draft.ts'
 import { Card, FieldGrid, Row, Wide } from '../../../parts/card.tsx'
 import { freeOptionId } from '../job-changes.ts'
-import { taxChoices } from '../own-words.ts'
+import { taxChoices } from '../tax.words.ts'
 import styles from '../price.module.css'
+import { words as all } from './pricing.words.ts'
+
+const words = all.options
 
 const taxOfOption = [
-  { value: '', label: 'As for options' },
+  { value: '', label: words.taxPlain },
   ...taxChoices.map(({ value, label }) => ({ value: String(value), label })),
 ]
 
@@ -22,23 +25,20 @@ export function OptionsCard() {
         ...now,
         options: [
           ...(now.options ?? []),
-          { optionId: freeOptionId(now), name: 'Another piece of work', netPence: 0, chosen: false },
+          { optionId: freeOptionId(now), name: words.first, netPence: 0, chosen: false },
         ],
       }),
     })
   return (
-    <Card
-      title="Options"
-      says="Offered beside the job at a fixed price. Each stands outside the total until it is chosen."
-    >
-      <ul className={styles.plainList} aria-label="Options">
+    <Card title={words.title} says={words.says}>
+      <ul className={styles.plainList} aria-label={words.title}>
         {options.map(({ optionId, name, taxKey }, at) => (
           <OneOption key={optionId} at={at} name={name} taxKey={taxKey} />
         ))}
       </ul>
       <Row>
         <Button variant="default" onClick={add}>
-          Add an option
+          {words.add}
         </Button>
       </Row>
     </Card>
@@ -53,11 +53,11 @@ function OneOption({ at, name, taxKey }: Offered) {
     <li>
       <FieldGrid>
         <Wide>
-          <DraftText path={`options[${at}].name`} label="What is offered" />
+          <DraftText path={`options[${at}].name`} label={words.what} />
         </Wide>
-        <DraftMoney path={`options[${at}].netPence`} label="Price before VAT (£)" />
+        <DraftMoney path={`options[${at}].netPence`} label={words.price} />
         <NativeSelect
-          label="VAT"
+          label={words.tax}
           value={taxKey ?? ''}
           data={taxOfOption}
           onChange={({ currentTarget: { value } }) =>
@@ -70,13 +70,13 @@ function OneOption({ at, name, taxKey }: Offered) {
         />
       </FieldGrid>
       <div className={styles.optionRow}>
-        <DraftCheck path={`options[${at}].chosen`} label="Chosen: in the total" />
+        <DraftCheck path={`options[${at}].chosen`} label={words.chosen} />
         <Button
           variant="default"
-          aria-label={`Remove the option: ${name}`}
+          aria-label={words.removeNamed(name)}
           onClick={() => change({ kind: 'remove', path: `options[${at}]` })}
         >
-          Remove
+          {words.remove}
         </Button>
       </div>
     </li>

@@ -10,6 +10,7 @@ import styles from '../price.module.css'
 import { SellingFields } from './selling-fields.tsx'
 import { TaxFields } from './tax-fields.tsx'
 import { useUsualFigures } from './use-usual-figures.ts'
+import { words } from './pricing.words.ts'
 
 type Dialog = { readonly quote: Quote; readonly close: () => void }
 
@@ -19,7 +20,7 @@ export function PricingDialog({ quote, close }: Dialog) {
     <Modal
       opened
       onClose={close}
-      title="How this job is priced"
+      title={words.title}
       size="62rem"
       attributes={{ header: { role: 'presentation' } }}
     >
@@ -31,7 +32,7 @@ export function PricingDialog({ quote, close }: Dialog) {
       </Stack>
       <div className={styles.dialogSums} role="status">
         <SumsLine quote={quote} />
-        <Button onClick={close}>Done</Button>
+        <Button onClick={close}>{words.done}</Button>
       </div>
     </Modal>
   )
@@ -44,16 +45,16 @@ function Deposit() {
   const usual = useUsualFigures()[depositId]
   const own = job.figures?.[depositId]
   return (
-    <section className={styles.part} aria-label="Deposit">
-      <h3>Deposit</h3>
+    <section className={styles.part} aria-label={words.deposit.title}>
+      <h3>{words.deposit.title}</h3>
       <Group align="flex-end">
         <DraftPercent
           path={`figures["${depositId}"]`}
-          label="Share of the price with VAT (%)"
+          label={words.deposit.share}
           hint={
             usual === undefined
-              ? 'Empty: as you usually ask.'
-              : `Empty: ${figureInWords(usual, 'BasisPoints')}, as you usually ask.`
+              ? words.deposit.asUsual
+              : words.deposit.usual(figureInWords(usual, 'BasisPoints'))
           }
         />
         {own === undefined ? null : (
@@ -61,7 +62,7 @@ function Deposit() {
             variant="default"
             onClick={() => change({ kind: 'remove', path: `figures["${depositId}"]` })}
           >
-            Back to the usual share
+            {words.deposit.back}
           </Button>
         )}
       </Group>
@@ -72,11 +73,11 @@ function Deposit() {
 function SumsLine({ quote: { totals, internal } }: Pick<Dialog, 'quote'>) {
   return (
     <p>
-      Before VAT <strong>{money(totals.netPence)}</strong>, with VAT{' '}
-      <strong>{money(totals.grossPence)}</strong>, deposit <strong>{money(totals.depositPence)}</strong>.
-      Margin{' '}
+      {words.sums.net} <strong>{money(totals.netPence)}</strong>, {words.sums.gross}{' '}
+      <strong>{money(totals.grossPence)}</strong>, {words.sums.deposit}{' '}
+      <strong>{money(totals.depositPence)}</strong>. {words.sums.margin}{' '}
       <strong>
-        {money(internal.marginPence)}, {marginShare(internal.marginPence, totals.netPence)}
+        {words.sums.marginOf(money(internal.marginPence), marginShare(internal.marginPence, totals.netPence))}
       </strong>
     </p>
   )

@@ -9,6 +9,9 @@ import { kindWords } from '../../../parts/words.ts'
 import { withSelling } from '../job-changes.ts'
 import styles from '../price.module.css'
 import { useUsualFigures } from './use-usual-figures.ts'
+import { words as all } from './pricing.words.ts'
+
+const words = all.selling
 
 type Of = CategoryPrice['of']
 type By = CategoryPrice['by']
@@ -23,19 +26,17 @@ export function SellingFields() {
   const shown = [...new Set([...always, ...own, ...added])]
   const left = kinds.filter((kind) => !shown.includes(kind))
   return (
-    <section className={styles.part} aria-label="Mark-up or margin">
-      <h3>Mark-up or margin</h3>
-      <p className={styles.under}>
-        Mark-up is a share of the cost; margin is a share of the price. Each kind has one of them.
-      </p>
+    <section className={styles.part} aria-label={words.title}>
+      <h3>{words.title}</h3>
+      <p className={styles.under}>{words.says}</p>
       {shown.map((of) => (
         <SellingRow key={of} of={of} />
       ))}
       <NativeSelect
-        label="Price one kind of part in its own way"
+        label={words.ownWay}
         value=""
         data={[
-          { value: '', label: 'Choose a kind' },
+          { value: '', label: words.choose },
           ...left.map((value) => ({ value, label: kindWords[value] })),
         ]}
         onChange={({ currentTarget }) => {
@@ -71,10 +72,10 @@ function SellingRow({ of }: { readonly of: Of }) {
         data={[
           {
             value: '',
-            label: `As usual: ${wordsOf[usual.by]} ${figureInWords(usual.basisPoints, 'BasisPoints')}`,
+            label: words.usual(words.by[usual.by], figureInWords(usual.basisPoints, 'BasisPoints')),
           },
-          { value: 'markUp', label: 'Mark-up on cost' },
-          { value: 'margin', label: 'Margin of price' },
+          { value: 'markUp', label: words.choices.markUp },
+          { value: 'margin', label: words.choices.margin },
         ]}
         onChange={({ currentTarget }) =>
           choose(
@@ -85,14 +86,12 @@ function SellingRow({ of }: { readonly of: Of }) {
       {by === undefined ? null : (
         <DraftPercent
           path={`pricing.markUps[${at}].basisPoints`}
-          label={`${by === 'markUp' ? 'Mark-up' : 'Margin'} on ${kindWords[of].toLowerCase()} (%)`}
+          label={(by === 'markUp' ? words.markUpOn : words.marginOn)(kindWords[of].toLowerCase())}
         />
       )}
     </div>
   )
 }
-
-const wordsOf: Readonly<Record<By, string>> = { markUp: 'mark-up', margin: 'margin' }
 
 /** How a kind is priced where the job says nothing of it: as the firm prices emitters, or all other parts. */
 function useUsual(of: Of): { readonly by: By; readonly basisPoints: number } {

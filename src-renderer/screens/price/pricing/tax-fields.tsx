@@ -8,8 +8,11 @@ import {
 import { useOpenJob, useProblemsAt } from '../../../draft/use-draft.ts'
 import { FieldGrid } from '../../../parts/card.tsx'
 import { withPricing, withTax } from '../job-changes.ts'
-import { roundingChoices, ruleChoices, sectionWords, taxChoices } from '../own-words.ts'
+import { roundingChoices, ruleChoices, sectionWords, taxChoices } from '../tax.words.ts'
 import styles from '../price.module.css'
+import { words as all } from './pricing.words.ts'
+
+const words = all.tax
 
 const plainData = (choices: typeof taxChoices) =>
   choices.map(({ value, label }) => ({ value: String(value), label }))
@@ -28,12 +31,9 @@ export function TaxFields() {
         })),
     })
   return (
-    <section className={styles.part} aria-label="VAT">
-      <h3>VAT</h3>
-      <p className={styles.under}>
-        Which rate is right for a line is for your firm to decide and to answer for. A single line has its own
-        rate under “Change”.
-      </p>
+    <section className={styles.part} aria-label={words.title}>
+      <h3>{words.title}</h3>
+      <p className={styles.under}>{words.says}</p>
       <FieldGrid>
         {(Object.keys(sectionWords) as readonly (keyof typeof sectionWords)[]).map((section) => (
           <SectionTax key={section} section={section} />
@@ -41,11 +41,11 @@ export function TaxFields() {
       </FieldGrid>
       <FieldGrid>
         <NativeSelect
-          label="Who pays the VAT to HMRC"
+          label={words.who}
           value={reverse ? 'reverseCharge' : 'usual'}
           data={[
-            { value: 'usual', label: 'You, as usual' },
-            { value: 'reverseCharge', label: 'The customer: reverse charge' },
+            { value: 'usual', label: words.usual },
+            { value: 'reverseCharge', label: words.reverseCharge },
           ]}
           onChange={({ currentTarget }) => treat(currentTarget.value)}
         />
@@ -53,7 +53,7 @@ export function TaxFields() {
       </FieldGrid>
       {reverse ? (
         <p>
-          The quote will say: <strong>{reverseChargeWording}</strong>.
+          {words.willSay} <strong>{reverseChargeWording}</strong>.
         </p>
       ) : null}
     </section>
@@ -85,7 +85,7 @@ function Rounding() {
   return (
     <>
       <NativeSelect
-        label="Where VAT is rounded"
+        label={words.where}
         value={job.pricing?.rounding ?? 'document'}
         data={plainData(roundingChoices)}
         onChange={({ currentTarget }) => {
@@ -98,7 +98,7 @@ function Rounding() {
       />
       <NativeSelect
         id="pricing.rule"
-        label="Part of a penny"
+        label={words.penny}
         value={job.pricing?.rule ?? 'half-up'}
         error={error}
         data={plainData(ruleChoices)}

@@ -4,35 +4,12 @@ import { boxOf, costApart, settle } from '../../../../../src-main/engine/wall/dr
 import type { Place } from '../../../../../src-main/engine/wall/drawing/labels.ts'
 import { pipeLabel } from '../../../../../src-main/engine/wall/drawing/pipe-names.ts'
 import { placesApart, placesBeside, placesIn } from '../../../../../src-main/engine/wall/drawing/places.ts'
-import type { Sheet, WallView } from '../../../../../src-main/engine/wall/drawing/sheet.ts'
-import { bathroomWall, floorPipe } from '../walls-for-tests.ts'
+import type { WallView } from '../../../../../src-main/engine/wall/drawing/sheet.ts'
+import { box, hole, sheet, view } from './drawing-for-tests.ts'
+import { floorPipe } from '../walls-for-tests.ts'
 
-const box = (x: number, y: number, width: number, height: number) => ({ x, y, width, height })
-/** A millimetre of paper is ten on the wall. */
-const sheet: Sheet = {
-  unit: 10,
-  wall: box(0, -2400, 1800, 2400),
-  whole: box(-500, -2600, 2800, 3200),
-  titleLines: 1,
-}
-const hole = (id: string, xMm: number, yMm: number) => ({
-  id,
-  bracket: 'Top',
-  upper: true,
-  xMm,
-  yMm,
-  fromCentreMm: xMm - 900,
-  drillMm: 8,
-  depthMm: 60,
-})
-const viewWith = (holes: readonly ReturnType<typeof hole>[], more: Partial<WallView> = {}): WallView => ({
-  wall: { ...bathroomWall, obstacles: [] },
-  emitter: { name: 'Rail', widthMm: 500, heightMm: 1200 },
-  envelope: { leftMm: 640, rightMm: 1160, bottomMm: 235, topMm: 1500, frontMm: 100 },
-  setOut: { centreMm: 900, bottomMm: 300, holes, valves: [] },
-  pipes: [],
-  ...more,
-})
+const viewWith = (holes: readonly ReturnType<typeof hole>[], more: Partial<WallView> = {}): WallView =>
+  view({ setOut: { centreMm: 900, bottomMm: 300, holes, valves: [] }, ...more })
 const near = (value: number) => expect.closeTo(value, 6)
 const told = (places: readonly Place[]) => places.map(({ x, y, cost }) => [near(x), near(y), near(cost)])
 

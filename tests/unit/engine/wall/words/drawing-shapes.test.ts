@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import type { Obstacle } from '../../../../../src-main/domain/wall.ts'
 import {
   drawEmitter,
   drawHoles,
@@ -9,46 +8,10 @@ import {
   pipeEndMm,
   valveBox,
 } from '../../../../../src-main/engine/wall/drawing/emitter-shapes.ts'
-import type { Sheet, WallView } from '../../../../../src-main/engine/wall/drawing/sheet.ts'
+import type { WallView } from '../../../../../src-main/engine/wall/drawing/sheet.ts'
 import { drawWall, hatch, onWall } from '../../../../../src-main/engine/wall/drawing/wall-shapes.ts'
+import { box, hole, obstacle, sheet, view } from './drawing-for-tests.ts'
 import { bathroomWall, floorPipe } from '../walls-for-tests.ts'
-
-const box = (x: number, y: number, width: number, height: number) => ({ x, y, width, height })
-/** A millimetre of paper is ten on the wall. */
-const sheet: Sheet = {
-  unit: 10,
-  wall: box(0, -2400, 1800, 2400),
-  whole: box(-500, -2600, 2800, 3200),
-  titleLines: 1,
-}
-const hole = (id: string, xMm: number, yMm: number) => ({
-  id,
-  bracket: 'Top',
-  upper: true,
-  xMm,
-  yMm,
-  fromCentreMm: xMm - 900,
-  drillMm: 8,
-  depthMm: 60,
-})
-const view = (more: Partial<WallView> = {}): WallView => ({
-  wall: { ...bathroomWall, obstacles: [] },
-  emitter: { name: 'Rail', widthMm: 500, heightMm: 1200 },
-  envelope: { leftMm: 640, rightMm: 1160, bottomMm: 235, topMm: 1500, frontMm: 100 },
-  setOut: { centreMm: 900, bottomMm: 300, holes: [], valves: [] },
-  pipes: [],
-  ...more,
-})
-const obstacle = (name: string, xMm: number, yMm: number, more: Partial<Obstacle> = {}): Obstacle => ({
-  obstacleId: name,
-  name,
-  kind: 'shelf',
-  xMm,
-  yMm,
-  widthMm: 100,
-  heightMm: 100,
-  ...more,
-})
 
 describe('the shapes of a wall', () => {
   it('are cut to it', () => {

@@ -1,6 +1,7 @@
 import type { Choice } from '../../parts/words.ts'
 import type { TaxCategory } from '../../../src-main/domain/pricing.ts'
 
+/** What the kinds of VAT, the parts of a quote and the ways of rounding are called. */
 export const taxWords: Readonly<Record<TaxCategory, string>> = {
   standard: 'Standard rate',
   reduced: 'Reduced rate',
