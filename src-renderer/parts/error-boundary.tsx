@@ -2,6 +2,7 @@ import { Button } from '@mantine/core'
 import { Component } from 'react'
 import type { ReactNode } from 'react'
 import { Notice } from './notice.tsx'
+import { words } from './words.ts'
 
 type Inside = { readonly children: ReactNode }
 type Broken = { readonly broken: boolean }
@@ -17,10 +18,10 @@ export class ErrorBoundary extends Component<Inside, Broken> {
   override render(): ReactNode {
     if (!this.state.broken) return this.props.children
     return (
-      <Notice tone="bad" title="Something in this window went wrong">
-        <p>What was saved is safe. Open the page again; if it happens again, go back to the list of jobs.</p>
+      <Notice tone="bad" title={words.broken.title}>
+        <p>{words.broken.says}</p>
         <Button mt="md" onClick={() => window.location.reload()}>
-          Open the page again
+          {words.broken.again}
         </Button>
       </Notice>
     )

@@ -1,3 +1,5 @@
+import { words } from './words.ts'
+
 const pounds = new Intl.NumberFormat('en-GB', { style: 'currency', currency: 'GBP' })
 
 /** 18500 pence as £185.00. */
@@ -5,37 +7,16 @@ export function money(pence: number): string {
   return pounds.format(pence / 100)
 }
 
-const written: Readonly<Record<string, string>> = {
-  Mm: 'mm',
-  M: 'm',
-  M2: 'm²',
-  m2: 'm²',
-  M3: 'm³',
-  C: '°C',
-  degC: '°C',
-  Kg: 'kg',
-  WPerM2K: 'W/m²K',
-  WPerM3: 'W/m³',
-  LPerMin: 'l/min',
-  L: 'litres',
-  Min: 'minutes',
-  min: 'minutes',
-  Hours: 'hours',
-  each: '',
-  Count: '',
-  Ratio: '',
-  '1': '',
-  sum: '',
-}
+const written: Readonly<Record<string, string>> = words.figures.units
 
 /** A figure with its unit as a fitter reads it: pence as pounds, hundredths of a percent as percent. */
 export function figureInWords(value: number | string, unit?: string): string {
   if (typeof value === 'string') return value
   const small = unit?.toLowerCase() ?? ''
   if (small === 'pence') return money(value)
-  if (small === 'penceperhour') return `${money(value)} an hour`
-  if (small === 'penceperkm') return `${money(value)} a km`
-  if (small === 'basispoints') return `${plain(value / 100)} %`
+  if (small === 'penceperhour') return words.figures.anHour(money(value))
+  if (small === 'penceperkm') return words.figures.aKm(money(value))
+  if (small === 'basispoints') return words.figures.percent(plain(value / 100))
   const word = unit === undefined ? '' : (written[unit] ?? unit)
   return word === '' ? plain(value) : `${plain(value)} ${word}`
 }
@@ -55,8 +36,8 @@ export function hoursAndMinutes(minutes: number): string {
   const whole = Math.round(minutes)
   const hours = Math.floor(whole / 60)
   const rest = whole % 60
-  if (hours === 0) return `${rest} min`
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
+  if (hours === 0) return words.figures.min(rest)
+  return rest === 0 ? words.figures.hours(hours) : words.figures.hoursAndMin(hours, rest)
 }
 
 /** The clock time of a moment, where the person is: 19:04. */
@@ -88,6 +69,6 @@ export function howMuchOf(quantity: number, unit: string): string {
   if (unit === 'each') return plain(quantity)
   if (unit === 'sum') return ''
   if (unit === 'min') return hoursAndMinutes(quantity)
-  if (unit === 'm2') return `${plain(quantity)} m²`
-  return `${plain(quantity)} ${unit === 'L' ? 'litres' : unit}`
+  if (unit === 'm2') return `${plain(quantity)} ${words.figures.m2}`
+  return `${plain(quantity)} ${unit === 'L' ? words.figures.litres : unit}`
 }

@@ -2,13 +2,14 @@ import type { Quote } from '../../src-main/domain/quote.ts'
 import { btuPerHourFromW } from '../../src-main/engine/units/exact-units.ts'
 import { useAsk } from '../bridge/use-ask.ts'
 import { plain } from './figures-in-words.ts'
+import { words } from './words.ts'
 
 export type HeatFirst = 'W' | 'BtuPerHour'
 
 /** Heat as the firm reads it: whole watts, or whole BTU an hour with the watts behind. */
 export function heatInWords(watts: number, first: HeatFirst): string {
-  const inWatts = `${plain(Math.round(watts))} W`
-  return first === 'W' ? inWatts : `${plain(Math.round(btuPerHourFromW(watts)))} BTU/h (${inWatts})`
+  const inWatts = words.heat.w(plain(Math.round(watts)))
+  return first === 'W' ? inWatts : words.heat.btuFirst(plain(Math.round(btuPerHourFromW(watts))), inWatts)
 }
 
 type Warmth = Pick<Quote['warmth'][number], 'roomName' | 'needW' | 'givesW' | 'rough' | 'enough' | 'says'>
@@ -20,8 +21,8 @@ export function warmthInWords(
 ): string {
   if (first === 'W') return says
   const heat = (watts: number) => heatInWords(watts, first)
-  const need = `${heat(givesW)} where the ${roomName} needs ${heat(needW)}${rough ? ', by a rough estimate' : ''}.`
-  return enough ? `Gives ${need}` : `${heat(needW - givesW)} short: gives ${need}`
+  const need = words.heat.need({ gives: heat(givesW), needs: heat(needW), roomName, rough })
+  return enough ? words.heat.enough(need) : words.heat.short(heat(needW - givesW), need)
 }
 
 /** A sentence about emitters, with each heat in watts as the firm reads it. */

@@ -2,6 +2,7 @@ import { Loader } from '@mantine/core'
 import type { ReactNode } from 'react'
 import type { Problem } from '../../src-main/domain/outcome.ts'
 import styles from './parts.module.css'
+import { words } from './words.ts'
 
 export type Tone = 'good' | 'warn' | 'bad'
 
@@ -58,7 +59,7 @@ function ProblemSentence({ problem, goTo }: { readonly problem: Problem } & Pick
       ) : (
         message
       )}
-      {path !== undefined && !linked ? <span className={styles.next}>Where: {path}</span> : null}
+      {path !== undefined && !linked ? <span className={styles.next}>{words.where(path)}</span> : null}
       {next === undefined || linked ? null : <span className={styles.next}>{next}</span>}
     </>
   )
@@ -86,7 +87,7 @@ export function Nothing({ title, children }: { readonly title: string; readonly 
 
 /** Marks a figure made from generic rules rather than a maker's list. */
 export function GenericMark() {
-  return <span className={styles.mark}>generic</span>
+  return <span className={styles.mark}>{words.generic}</span>
 }
 
 const signs: Readonly<Record<Tone, string>> = { good: '✓', warn: '!', bad: '✕' }

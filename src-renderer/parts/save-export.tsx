@@ -6,6 +6,7 @@ import { Card, FieldGrid, Row } from './card.tsx'
 import { counted } from './counted.ts'
 import { ProblemList } from './notice.tsx'
 import styles from './parts.module.css'
+import { words } from './words.ts'
 
 export type ExportForm = 'csv' | 'xlsx'
 
@@ -38,10 +39,10 @@ export function SaveExport({ title, choices, of }: Save) {
   const choice = choices.find(({ value }) => value === chosen) ?? choices[0]
   const problems = sentencesOf(make.error)
   return (
-    <Card title={title} says="Prices are before tax.">
+    <Card title={title} says={words.file.says}>
       <FieldGrid>
         <NativeSelect
-          label="What"
+          label={words.file.what}
           value={choice?.value ?? ''}
           data={choices.map(({ value, label }) => ({ value, label }))}
           onChange={({ currentTarget }) => {
@@ -50,11 +51,11 @@ export function SaveExport({ title, choices, of }: Save) {
           }}
         />
         <NativeSelect
-          label="As"
+          label={words.file.as}
           value={form}
           data={[
-            { value: 'xlsx', label: 'an Excel workbook' },
-            { value: 'csv', label: 'a CSV file' },
+            { value: 'xlsx', label: words.file.xlsx },
+            { value: 'csv', label: words.file.csv },
           ]}
           onChange={({ currentTarget }) => {
             make.reset()
@@ -69,19 +70,17 @@ export function SaveExport({ title, choices, of }: Save) {
           disabled={choice === undefined}
           onClick={() => (choice === undefined ? undefined : make.mutate({ choice, form }))}
         >
-          Make the file
+          {words.file.make}
         </Button>
       </Row>
-      {problems.length === 0 ? null : <ProblemList title="Not made" problems={problems} />}
+      {problems.length === 0 ? null : <ProblemList title={words.notMade} problems={problems} />}
       {make.data === undefined ? null : (
         <div role="status" className={styles.made}>
           <a className={styles.save} href={make.data.url} download={make.data.name}>
-            Save {make.data.name}
+            {words.file.save(make.data.name)}
           </a>
-          <span>
-            {counted(make.data.rows, of)}, {Math.ceil(make.data.bytes / 1024)} kB
-          </span>
-          <span className={styles.keptAt}>A copy is kept at {make.data.path}</span>
+          <span>{words.file.size(counted(make.data.rows, of), Math.ceil(make.data.bytes / 1024))}</span>
+          <span className={styles.keptAt}>{words.file.keptAt(make.data.path)}</span>
         </div>
       )}
     </Card>

@@ -4,6 +4,7 @@ import { useEffect, useState } from 'react'
 import { call, problemsOf } from '../bridge/call.ts'
 import { useOpenJob } from '../draft/use-draft.ts'
 import { ProblemList } from './notice.tsx'
+import { words } from './words.ts'
 
 /** Makes the survey form as a PDF, blank or with what the job says, and offers it to be kept. */
 export function SurveyFormButton({ blank = false }: { readonly blank?: boolean }) {
@@ -24,17 +25,17 @@ export function SurveyFormButton({ blank = false }: { readonly blank?: boolean }
   return (
     <>
       <Button variant="default" loading={make.isPending} onClick={() => make.mutate()}>
-        {blank ? 'Blank survey form (PDF)' : 'Survey form of this job (PDF)'}
+        {blank ? words.surveyForm.blank : words.surveyForm.ofJob}
       </Button>
       {url === null || make.data === undefined ? null : (
         <span role="status">
           <a href={url} download={make.data.name}>
-            Save the survey form
+            {words.surveyForm.save}
           </a>
-          {`, ${make.data.pages} pages`}
+          {words.surveyForm.pages(make.data.pages)}
         </span>
       )}
-      {problems.length === 0 ? null : <ProblemList title="Not made" problems={problems} />}
+      {problems.length === 0 ? null : <ProblemList title={words.notMade} problems={problems} />}
     </>
   )
 }

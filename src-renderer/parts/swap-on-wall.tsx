@@ -8,12 +8,13 @@ import type { Placed } from './wall-drawing/use-set-out-here.ts'
 import { useSize } from './wall-drawing/use-size.ts'
 import { viewOf } from './wall-drawing/view-of.ts'
 import { firstLayers } from './wall-drawing/view-tools.tsx'
+import { words } from './words.ts'
 
 /** A swap's emitter on its wall, to look at: the drawing, whether it fits, and what the pipes need. */
 export function SwapOnWall({ job, swap }: { readonly job: Job; readonly swap: Swap }) {
   const on = useSetOutHere(job, swap)
-  if (on.kind === 'asking') return <Waiting what="Setting it out on the wall" />
-  if (on.kind === 'refused') return <ProblemList title="It can't be set out yet" problems={on.problems} />
+  if (on.kind === 'asking') return <Waiting what={words.wall.waiting} />
+  if (on.kind === 'refused') return <ProblemList title={words.wall.failed} problems={on.problems} />
   return <Shown placed={on.placed} />
 }
 
@@ -27,9 +28,9 @@ function Shown({ placed }: { readonly placed: Placed }) {
       </div>
       <div>
         {fits ? (
-          <Verdict tone="good">It fits the wall</Verdict>
+          <Verdict tone="good">{words.wall.fits}</Verdict>
         ) : (
-          <Verdict tone="bad">It does not fit</Verdict>
+          <Verdict tone="bad">{words.wall.fitsNot}</Verdict>
         )}
       </div>
       {clashes.length === 0 ? null : (

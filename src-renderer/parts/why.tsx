@@ -2,6 +2,7 @@ import { useId, useState } from 'react'
 import type { Derivation } from '../../src-main/domain/derivation.ts'
 import { figureInWords } from './figures-in-words.ts'
 import styles from './why.module.css'
+import { words } from './words.ts'
 
 const openLevels = 2
 
@@ -57,10 +58,10 @@ function WayToField({ leaf, leads }: { readonly leaf: Derivation; readonly leads
     <button
       type="button"
       className={styles.way}
-      aria-label={`Go to the survey: ${leaf.says}`}
+      aria-label={words.why.goNamed(leaf.says)}
       onClick={() => leads.goTo(path)}
     >
-      Go to the survey
+      {words.why.go}
     </button>
   )
 }
@@ -96,10 +97,10 @@ export function WhyButton({ open, flip, regionId, of }: Toggle) {
       className={styles.toggle}
       aria-expanded={open}
       {...(open ? { 'aria-controls': regionId } : {})}
-      aria-label={`Why: ${of}`}
+      aria-label={words.why.named(of)}
       onClick={flip}
     >
-      Why
+      {words.why.ask}
     </button>
   )
 }

@@ -116,3 +116,109 @@ export const kindWords: Readonly<Record<TakeOffKind | 'parts', string>> = {
   element: 'Electric elements',
   sundry: 'Sundries',
 }
+
+/** Whether a room is warm, as it is said with BTU an hour. */
+type Warmth = {
+  readonly gives: string
+  readonly needs: string
+  readonly roomName: string
+  readonly rough: boolean
+}
+
+/** What the shared parts themselves say. */
+export const words = {
+  where: (path: string) => `Where: ${path}`,
+  generic: 'generic',
+  keep: 'Keep it',
+  notMade: 'Not made',
+  noPrice: 'no price',
+  fromPrice: (price: string) => `from ${price}`,
+  why: {
+    goNamed: (leaf: string) => `Go to the survey: ${leaf}`,
+    go: 'Go to the survey',
+    named: (of: string) => `Why: ${of}`,
+    ask: 'Why',
+  },
+  wall: {
+    waiting: 'Setting it out on the wall',
+    failed: "It can't be set out yet",
+    fits: 'It fits the wall',
+    fitsNot: 'It does not fit',
+  },
+  surveyForm: {
+    blank: 'Blank survey form (PDF)',
+    ofJob: 'Survey form of this job (PDF)',
+    save: 'Save the survey form',
+    pages: (many: number) => `, ${many} pages`,
+  },
+  find: {
+    found: 'Parts found',
+    takeNamed: (name: string) => `Take ${name}`,
+    take: 'Take',
+    none: 'No part of this kind has these words. Use fewer of them.',
+    priced: (name: string, price: string) => `${name}, ${price}`,
+  },
+  file: {
+    says: 'Prices are before tax.',
+    what: 'What',
+    as: 'As',
+    xlsx: 'an Excel workbook',
+    csv: 'a CSV file',
+    make: 'Make the file',
+    save: (name: string) => `Save ${name}`,
+    size: (rows: string, kB: number) => `${rows}, ${kB} kB`,
+    keptAt: (path: string) => `A copy is kept at ${path}`,
+  },
+  broken: {
+    title: 'Something in this window went wrong',
+    says: 'What was saved is safe. Open the page again; if it happens again, go back to the list of jobs.',
+    again: 'Open the page again',
+  },
+  stages: {
+    surveying: 'Surveying',
+    quoted: 'Quoted',
+    accepted: 'Accepted',
+    done: 'Done',
+    lost: 'Not going ahead',
+  },
+  heat: {
+    w: (watts: string) => `${watts} W`,
+    btuFirst: (btuPerHour: string, inWatts: string) => `${btuPerHour} BTU/h (${inWatts})`,
+    need: ({ gives, needs, roomName, rough }: Warmth) =>
+      `${gives} where the ${roomName} needs ${needs}${rough ? ', by a rough estimate' : ''}.`,
+    enough: (need: string) => `Gives ${need}`,
+    short: (by: string, need: string) => `${by} short: gives ${need}`,
+  },
+  figures: {
+    anHour: (price: string) => `${price} an hour`,
+    aKm: (price: string) => `${price} a km`,
+    percent: (share: string) => `${share} %`,
+    min: (minutes: number) => `${minutes} min`,
+    hours: (hours: number) => `${hours} h`,
+    hoursAndMin: (hours: number, minutes: number) => `${hours} h ${minutes} min`,
+    m2: 'm²',
+    litres: 'litres',
+    units: {
+      Mm: 'mm',
+      M: 'm',
+      M2: 'm²',
+      m2: 'm²',
+      M3: 'm³',
+      C: '°C',
+      degC: '°C',
+      Kg: 'kg',
+      WPerM2K: 'W/m²K',
+      WPerM3: 'W/m³',
+      LPerMin: 'l/min',
+      L: 'litres',
+      Min: 'minutes',
+      min: 'minutes',
+      Hours: 'hours',
+      each: '',
+      Count: '',
+      Ratio: '',
+      '1': '',
+      sum: '',
+    },
+  },
+} as const

@@ -3,7 +3,7 @@ import { curve, pathOf, tensBetween, ticksOf, topOf, xAt, yAt } from './geometry
 import type { Plot } from './geometry.ts'
 import { outputAt } from './room-output.ts'
 import type { RoomHeatNow } from './room-output.ts'
-import { words } from './what-if-words.ts'
+import { words } from './what-if.words.ts'
 
 type FlowPlotProps = {
   readonly room: RoomHeatNow
@@ -116,7 +116,7 @@ function Crossing({ plot, crossC, loadW }: { plot: Plot; crossC: number; loadW: 
     <g className={styles.crossing}>
       <path d={`M${x} ${y - 9}l9 9-9 9-9-9Z`} />
       <text x={Math.max(x - 14, near)} y={y - 14} textAnchor="end">
-        {crossC.toFixed(1)} °C
+        {words.degrees(crossC.toFixed(1))}
       </text>
     </g>
   )

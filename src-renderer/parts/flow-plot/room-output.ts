@@ -7,6 +7,7 @@ import { emitterOutput } from '../../../src-main/engine/heat/emitter-output.ts'
 import { heatLoad } from '../../../src-main/engine/heat/heat-load.ts'
 import { lowestFlow } from '../../../src-main/engine/heat/lowest-flow.ts'
 import type { FlowEmitter } from '../../../src-main/engine/heat/lowest-flow.ts'
+import { words } from './what-if.words.ts'
 
 /** An emitter that stays is known by one output alone: the generic exponent of a radiator (EN 15316, default table). */
 export const stayingExponent = 1.3
@@ -73,7 +74,7 @@ export function outputAt(room: RoomHeatNow, flowC: number): OutputAt {
   const found = outputs.flatMap((one) => (one.ok ? [one.value] : []))
   if (found.length < outputs.length) return { watts: 0, why: null }
   const watts = found.reduce((sum, one) => sum + one.watts, 0)
-  const says = `What hangs in ${name} gives, at a flow of ${flowC} °C`
+  const says = words.gives(name, flowC)
   return { watts, why: because(says, watts, { unit: 'W', from: found.map((one) => one.why) }) }
 }
 

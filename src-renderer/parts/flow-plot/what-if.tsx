@@ -14,7 +14,7 @@ import { outputAt, warmFrom } from './room-output.ts'
 import type { RoomHeatNow } from './room-output.ts'
 import { staysAt, withFlow } from './use-for-house.ts'
 import { useRoomHeat } from './use-room-heat.ts'
-import { crossingSays, readOut, staysSays, words } from './what-if-words.ts'
+import { crossingSays, readOut, staysSays, words } from './what-if.words.ts'
 
 /** What a room's emitters give at other flow temperatures; the job stays as it is until the temperature is taken over. */
 export function WhatIf({ roomId }: { readonly roomId: string }) {
@@ -100,7 +100,7 @@ function FlowInputs({ flowC, span, set }: Inputs) {
           max={span.toC}
           step="0.1"
           value={flowC}
-          aria-valuetext={`${plain(flowC)} °C`}
+          aria-valuetext={words.degrees(plain(flowC))}
           onKeyDown={(event) => move(event, true)}
           onChange={({ currentTarget }) => {
             setTyped(null)

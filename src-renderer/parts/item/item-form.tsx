@@ -8,6 +8,7 @@ import { FieldGrid, Row, Wide } from '../card.tsx'
 import { ProblemList } from '../notice.tsx'
 import { fieldsOf, optionInWords } from './item-fields.ts'
 import type { ItemField } from './item-fields.ts'
+import { words } from './item.words.ts'
 
 type Form = {
   /** The item as it is; a new one has an id and a kind, and wants the rest. */
@@ -39,12 +40,12 @@ export function ItemForm({ start, problems, busy, onSave, button }: Form) {
     <form onSubmit={submit} noValidate>
       <FieldGrid>
         <Wide>
-          <TextInput label="Name" {...box('name', 'name')} />
+          <TextInput label={words.name} {...box('name', 'name')} />
         </Wide>
         <Wide>
           <TextInput
-            label="What else you call it"
-            description="Parted by commas"
+            label={words.alsoCalled}
+            description={words.alsoCalledSays}
             {...box('alsoCalled', 'alsoCalled')}
           />
         </Wide>
@@ -54,7 +55,7 @@ export function ItemForm({ start, problems, busy, onSave, button }: Form) {
       </FieldGrid>
       {problems.length === 0 ? null : (
         <Box mt="md">
-          <ProblemList title="Not saved" problems={problems.map(({ path: _path, ...rest }) => rest)} />
+          <ProblemList title={words.notSaved} problems={problems.map(({ path: _path, ...rest }) => rest)} />
         </Box>
       )}
       <Row>
@@ -74,7 +75,7 @@ type BoxProps = {
 
 function Figure({ field, box }: { readonly field: ItemField; readonly box: BoxProps }) {
   if (field.options === null) return <TextInput label={field.label} inputMode="decimal" {...box} />
-  const none = field.optional || box.value === '' ? [{ value: '', label: 'Not said' }] : []
+  const none = field.optional || box.value === '' ? [{ value: '', label: words.notSaid }] : []
   const options = field.options.map((value) => ({ value, label: optionInWords(value) }))
   return <NativeSelect label={field.label} data={[...none, ...options]} {...box} />
 }
@@ -99,9 +100,9 @@ function valueIn(from: unknown, path: readonly string[]): unknown {
 
 /** The item with what was typed; what is no number goes to the desk as it was typed, which then says so. */
 function itemOf(start: Item, fields: readonly ItemField[], typed: Typed): Item {
-  const words = (typed['alsoCalled'] ?? '').split(',').map((word) => word.trim())
+  const others = (typed['alsoCalled'] ?? '').split(',').map((word) => word.trim())
   const { alsoCalled: _, ...rest } = start
-  const named = words.filter((word) => word !== '')
+  const named = others.filter((word) => word !== '')
   const item: Record<string, unknown> = {
     ...rest,
     name: typed['name'] ?? '',

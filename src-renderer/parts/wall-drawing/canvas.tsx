@@ -19,6 +19,7 @@ import { viewOf } from './view-of.ts'
 import { ViewTools } from './view-tools.tsx'
 import type { Layers } from './view-tools.tsx'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 import type { Rubber } from './use-rubber.ts'
 
 type Canvas = {
@@ -59,7 +60,7 @@ export function Canvas(props: Canvas) {
         className={styles.view}
         role="group"
         tabIndex={0}
-        aria-label={`Drawing of ${placed.wall.name}`}
+        aria-label={words.canvas(placed.wall.name)}
         aria-describedby={describedBy}
         aria-details={detailsId}
         onKeyDown={(event) => lookAround(event, camera, perPx)}

@@ -3,8 +3,9 @@ import { emitterBox, oldEmitterBox } from '../../../src-main/engine/wall/drawing
 import type { WallView } from '../../../src-main/engine/wall/drawing/sheet.ts'
 import type { Handle } from './handles.tsx'
 import { mm } from './in-words.ts'
+import { words } from './wall-drawing.words.ts'
 
-const keys = 'arrow keys move it'
+const its = words.handles
 
 /** All that can be moved on a wall, the emitter first, each with the name by which it is read out. */
 export function handlesOf(view: WallView): readonly Handle[] {
@@ -13,7 +14,7 @@ export function handlesOf(view: WallView): readonly Handle[] {
   const obstacles = (wall.obstacles ?? []).filter(standsOnWall).map((one): Handle => ({
     key: one.obstacleId,
     thing: { obstacleId: one.obstacleId },
-    name: `${one.name}, ${mm(one.xMm)} from the left, ${mm(one.yMm)} above the floor, ${mm(one.widthMm)} wide, ${mm(one.heightMm)} high; ${keys}`,
+    name: `${its.obstacle(one.name, { x: mm(one.xMm), y: mm(one.yMm), width: mm(one.widthMm), height: mm(one.heightMm) })}; ${its.keys}`,
     box: { x: one.xMm, y: -one.yMm - one.heightMm, width: one.widthMm, height: one.heightMm },
     place: { xMm: one.xMm, yMm: one.yMm },
   }))
@@ -24,7 +25,7 @@ export function handlesOf(view: WallView): readonly Handle[] {
           {
             key: 'old',
             thing: 'old' as const,
-            name: `Old: ${old.name}, left edge ${mm(old.leftMm)}, bottom ${mm(old.bottomMm)}; ${keys}`,
+            name: `${its.old(old.name, mm(old.leftMm), mm(old.bottomMm))}; ${its.keys}`,
             box: oldEmitterBox(old),
             place: { xMm: old.leftMm, yMm: old.bottomMm },
           },
@@ -32,7 +33,7 @@ export function handlesOf(view: WallView): readonly Handle[] {
     {
       key: 'emitter',
       thing: 'emitter' as const,
-      name: `${emitter.name}, centre ${mm(centreMm)} from the left, bottom ${mm(bottomMm)}; ${keys}`,
+      name: `${its.emitter(emitter.name, mm(centreMm), mm(bottomMm))}; ${its.keys}`,
       box: emitterBox(view),
       place: { xMm: centreMm, yMm: bottomMm },
     },

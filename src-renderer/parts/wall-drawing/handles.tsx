@@ -5,6 +5,7 @@ import type { PlaceMm } from './place/geometry.ts'
 import type { Thing } from './place/moving.ts'
 import type { Lines } from './use-moves.ts'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 
 /** A thing that can be taken hold of: its rectangle in the picture, and the place that moves. */
 export type Handle = {
@@ -78,5 +79,5 @@ export function GuideLines({ lines, sheet }: { readonly lines: Lines; readonly s
 /** What those lines are, in words. */
 export function GuideWords({ lines }: { readonly lines: Lines }) {
   const says = [lines.x, lines.y].flatMap((guide) => (guide === null ? [] : [guide.says]))
-  return says.length === 0 ? null : <p className={styles.snapped}>On the line: {says.join('; ')}</p>
+  return says.length === 0 ? null : <p className={styles.snapped}>{words.guides.onLine(says.join('; '))}</p>
 }

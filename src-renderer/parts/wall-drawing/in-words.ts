@@ -3,6 +3,7 @@ import type { Looked } from '../../../src-main/engine/wall/drawing/marks/looked.
 import type { WallView } from '../../../src-main/engine/wall/drawing/sheet.ts'
 import { mmInWords } from '../../../src-main/engine/wall/in-words.ts'
 import { obstacleKinds } from '../words.ts'
+import { words } from './wall-drawing.words.ts'
 
 /** A thing on the wall in words: what, where, how large, and the clear space that it has and needs. */
 export type ThingInWords = {
@@ -15,6 +16,8 @@ export type ThingInWords = {
 }
 
 export const mm = mmInWords
+
+const its = words.things
 
 type Told = {
   readonly view: WallView
@@ -30,9 +33,9 @@ export function thingsInWords({ view, looked, fixing }: Told): readonly ThingInW
     { id: 'wall', what: wall.name, fromLeft: '', fromFloor: '', size: sized(wall), room: '' },
     {
       id: 'emitter',
-      what: `New: ${emitter.name}`,
-      fromLeft: `centre ${mm(setOut.centreMm)}`,
-      fromFloor: `bottom ${mm(setOut.bottomMm)}`,
+      what: its.newOne(emitter.name),
+      fromLeft: its.centre(mm(setOut.centreMm)),
+      fromFloor: its.bottom(mm(setOut.bottomMm)),
       size: sized(emitter),
       room: ofRoom.map(roomInWords).join('; '),
     },
@@ -41,16 +44,16 @@ export function thingsInWords({ view, looked, fixing }: Told): readonly ThingInW
       : [
           {
             id: 'old',
-            what: `Old: ${old.name}`,
-            fromLeft: `left edge ${mm(old.leftMm)}`,
-            fromFloor: `bottom ${mm(old.bottomMm)}`,
+            what: its.oldOne(old.name),
+            fromLeft: its.leftEdge(mm(old.leftMm)),
+            fromFloor: its.bottom(mm(old.bottomMm)),
             size: sized(old),
             room: '',
           },
         ]),
     ...(old?.holes ?? []).map(({ xMm, yMm }, at) => ({
       id: `old hole ${at + 1}`,
-      what: `Old hole ${at + 1}`,
+      what: its.oldHole(at + 1),
       fromLeft: mm(xMm),
       fromFloor: mm(yMm),
       size: '',
@@ -58,10 +61,10 @@ export function thingsInWords({ view, looked, fixing }: Told): readonly ThingInW
     })),
     ...(wall.obstacles ?? []).map((one) => ({
       id: one.obstacleId,
-      what: `${one.name} (${kindInWords(one.kind)})`,
-      fromLeft: one.leaf?.in === 'wallAtCorner' ? `in the wall on the ${one.leaf.corner}` : mm(one.xMm),
+      what: its.ofKind(one.name, kindInWords(one.kind)),
+      fromLeft: one.leaf?.in === 'wallAtCorner' ? its.inWall(one.leaf.corner) : mm(one.xMm),
       fromFloor: mm(one.yMm),
-      size: one.leaf === undefined ? sized(one) : `${sized(one)}; leaf ${mm(one.leaf.leafMm)}`,
+      size: one.leaf === undefined ? sized(one) : its.leaf(sized(one), mm(one.leaf.leafMm)),
       room: looked
         .filter(({ obstacleId }) => obstacleId === one.obstacleId)
         .map(roomInWords)
@@ -69,9 +72,9 @@ export function thingsInWords({ view, looked, fixing }: Told): readonly ThingInW
     })),
     ...pipes.map((pipe) => ({
       id: `pipe ${pipe.side}`,
-      what: `${pipe.side === 'left' ? 'Left' : 'Right'} pipe, from the ${pipe.from}`,
+      what: its.pipe(pipe.side, pipe.from),
       fromLeft: mm(pipe.xMm),
-      fromFloor: pipe.yMm === undefined ? 'end not measured' : `end ${mm(pipe.yMm)}`,
+      fromFloor: pipe.yMm === undefined ? its.endNotMeasured : its.end(mm(pipe.yMm)),
       size: mm(pipe.outsideMm),
       room: '',
     })),
@@ -84,7 +87,7 @@ function drilledInWords({ valves, holes }: WallView['setOut'], fixing: string): 
   return [
     ...valves.map((valve) => ({
       id: `valve ${valve.side}`,
-      what: `${valve.side === 'left' ? 'Left' : 'Right'} valve, pipe entry`,
+      what: its.valve(valve.side),
       fromLeft: mm(valve.xMm),
       fromFloor: mm(valve.yMm),
       size: '',
@@ -92,28 +95,28 @@ function drilledInWords({ valves, holes }: WallView['setOut'], fixing: string): 
     })),
     ...holes.map((hole) => ({
       id: `hole ${hole.id}`,
-      what: `Hole ${hole.id}: ${hole.fixing?.name ?? fixing}`,
+      what: its.hole(hole.id, hole.fixing?.name ?? fixing),
       fromLeft: mm(hole.xMm),
       fromFloor: mm(hole.yMm),
-      size: `${mm(hole.drillMm)} bit, ${mm(hole.depthMm)} deep`,
+      size: its.drilled(mm(hole.drillMm), mm(hole.depthMm)),
       room: hole.tileEdgeMm === undefined ? '' : tileInWords(hole.tileEdgeMm),
     })),
   ]
 }
 
 function sized({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): string {
-  return `${mm(widthMm)} wide, ${mm(heightMm)} high`
+  return its.size(mm(widthMm), mm(heightMm))
 }
 
 function tileInWords(edgeMm: number): string {
-  return edgeMm < 0 ? 'in a tile joint' : `${mm(edgeMm)} from the edge of its tile`
+  return edgeMm < 0 ? its.inJoint : its.fromTileEdge(mm(edgeMm))
 }
 
 /** The clear space of one thing: what there is, what is needed, and whether that clashes. */
 export function roomInWords({ with: what, haveMm, needMm, clashes, obstacleId }: Looked): string {
   const name = obstacleId === null || what.startsWith('the leaf of ') ? `${what}: ` : ''
-  const has = haveMm < 0 ? `overlaps by ${mm(-haveMm)}` : `${mm(haveMm)} clear`
-  return `${clashes ? 'Clash: ' : ''}${name}${has}, ${mm(needMm)} needed`
+  const has = haveMm < 0 ? its.overlaps(mm(-haveMm)) : its.clear(mm(haveMm))
+  return `${clashes ? its.clash : ''}${name}${its.needed(has, mm(needMm))}`
 }
 
 function kindInWords(kind: string): string {
@@ -122,15 +125,15 @@ function kindInWords(kind: string): string {
 
 /** Where a centre line comes from. */
 export function centreInWords(centre: CentreChoice, centreMm: number): string {
-  const at = `${mm(centreMm)} from the wall’s left end`
+  const at = words.centre.at(mm(centreMm))
   switch (centre.kind) {
     case 'betweenPipes':
-      return `Its centre line is midway between the pipes, ${at}.`
+      return words.centre.betweenPipes(at)
     case 'fromPipe':
-      return `Its centre line is set from the ${centre.side} pipe, ${at}.`
+      return words.centre.fromPipe(centre.side, at)
     case 'middleOfWall':
-      return `Its centre line is the middle of the wall, ${at}.`
+      return words.centre.middleOfWall(at)
     case 'at':
-      return `Its centre line is where you put it, ${at}.`
+      return words.centre.put(at)
   }
 }

@@ -3,6 +3,7 @@ import { wallDrawing } from '../../../src-main/engine/wall/drawing.ts'
 import type { WallView } from '../../../src-main/engine/wall/drawing/sheet.ts'
 import { mm } from './in-words.ts'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 
 /** The engine's drawing, whose every text is escaped there. */
 export const Picture = memo(function Picture({ view }: { readonly view: WallView }) {
@@ -18,8 +19,8 @@ export const Picture = memo(function Picture({ view }: { readonly view: WallView
 
 export function pictureInWords({ wall, emitter, setOut }: WallView): string {
   return (
-    `${wall.name}, ${wall.widthMm} by ${wall.heightMm} mm, with ${emitter.name}: ` +
-    `centre line ${mm(setOut.centreMm)} from the left, bottom edge ${mm(setOut.bottomMm)} above the floor, ` +
-    `${setOut.holes.length} holes to drill.`
+    words.picture.what(wall.name, { widthMm: wall.widthMm, heightMm: wall.heightMm, emitter: emitter.name }) +
+    words.picture.where(mm(setOut.centreMm), mm(setOut.bottomMm)) +
+    words.picture.holes(setOut.holes.length)
   )
 }

@@ -16,6 +16,7 @@ import { fitOfPlaced } from '../../../src-main/engine/wall/fit-wall.ts'
 import { oldHolesOnWall } from '../../../src-main/engine/wall/old-hole-warnings.ts'
 import { placeEmitter } from '../../../src-main/engine/wall/place-emitter.ts'
 import { setOutWall } from '../../../src-main/engine/wall/set-out-wall.ts'
+import { words } from './wall-drawing.words.ts'
 
 /** The figures that the desk gives for walls. */
 export type WallFigures = Pick<Figures, 'settings' | 'fixings'>
@@ -75,7 +76,7 @@ export function oldOnWall({ existing, pipes, bottomMm }: Swap): OldEmitter | und
   const middleMm = middleOf(holes) ?? middleOf(pipesBothSides(pipes))
   if (middleMm === null) return undefined
   return {
-    name: holes.length === 0 ? 'Old one, place not measured' : 'Old one, placed by its holes',
+    name: holes.length === 0 ? words.named.oldNotMeasured : words.named.oldByHoles,
     widthMm,
     heightMm,
     ...ring,

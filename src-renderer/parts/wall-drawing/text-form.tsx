@@ -1,5 +1,6 @@
 import type { ThingInWords } from './in-words.ts'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 
 type TextForm = {
   readonly id: string
@@ -7,23 +8,16 @@ type TextForm = {
   readonly wallName: string
 }
 
-const columns = ['What', 'From the left end', 'From the floor', 'Size', 'Clear space']
-
 /** The drawing for whoever cannot see it: every thing with its place, size and clear space. */
 export function TextForm({ id, things, wallName }: TextForm) {
   return (
     <details className={styles.words} id={id}>
-      <summary>The drawing in words</summary>
-      <div
-        className={styles.scroll}
-        tabIndex={0}
-        role="region"
-        aria-label={`The drawing in words, ${wallName}`}
-      >
-        <table aria-label={`Things on ${wallName}`}>
+      <summary>{words.list.title}</summary>
+      <div className={styles.scroll} tabIndex={0} role="region" aria-label={words.list.titleOf(wallName)}>
+        <table aria-label={words.list.things(wallName)}>
           <thead>
             <tr>
-              {columns.map((column) => (
+              {words.list.columns.map((column) => (
                 <th key={column} scope="col">
                   {column}
                 </th>

@@ -14,6 +14,7 @@ import { bottomGuides, edgeGuides, emitterGuides, snapped, wholeMm } from './pla
 import type { Lines } from './use-moves.ts'
 import { useSetOutHere } from './use-set-out-here.ts'
 import type { Placed } from './use-set-out-here.ts'
+import { words } from './wall-drawing.words.ts'
 
 const noLines: Lines = { x: null, y: null }
 
@@ -118,4 +119,4 @@ function snapTo({ wall, swap }: Hung, { thing }: Handle, { to, placed, reachMm }
   return { x: snapped(to.xMm, guides, reachMm), y: snapped(to.yMm, floor, reachMm) }
 }
 
-const floor = [{ mm: 0, says: 'on the floor', line: 0 }]
+const floor = [{ mm: 0, says: words.guides.onFloor, line: 0 }]

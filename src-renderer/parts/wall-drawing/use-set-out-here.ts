@@ -10,6 +10,7 @@ import { problemsOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
 import { oldOnWall, setOutHere } from './set-out-here.ts'
 import type { Answered } from './set-out-here.ts'
+import { words } from './wall-drawing.words.ts'
 
 export type Placed = Answered & {
   readonly emitter: Emitter
@@ -66,9 +67,7 @@ function figuresAsked({ quotedOn, figures }: Job) {
 
 const mistyped: Problem = {
   code: 'invalid',
-  message:
-    'A measurement of this wall, its pipes, the old emitter or the new one is missing or is no number that fits.',
-  next: 'Put right what is marked beside its box; the drawing follows.',
+  ...words.mistyped,
 }
 
 const { widthMm, heightMm, leftMm, bottomMm, oldHoles } = existingEmitter.unwrap().shape

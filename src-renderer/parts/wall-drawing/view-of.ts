@@ -4,6 +4,7 @@ import { paperOf } from './place/geometry.ts'
 import type { SizePx } from './place/geometry.ts'
 import type { Placed } from './use-set-out-here.ts'
 import type { Layers } from './view-tools.tsx'
+import { words } from './wall-drawing.words.ts'
 
 /** From this much larger on, each hole says its bit beside its id. */
 const bitsFromTimes = 2
@@ -23,11 +24,14 @@ export function viewOf(placed: Placed, { size, layers, zoom }: Looking): WallVie
       ? {}
       : {
           holeNames: Object.fromEntries(
-            setOut.holes.map(({ id, drillMm }) => [id, `${id}: ${drillMm} mm bit`]),
+            setOut.holes.map(({ id, drillMm }) => [id, words.named.bit(id, drillMm)]),
           ),
         }),
   }
-  const named = { ...emitter, name: emitter.form.kind === 'towelRail' ? 'New rail' : 'New radiator' }
+  const named = {
+    ...emitter,
+    name: emitter.form.kind === 'towelRail' ? words.named.rail : words.named.radiator,
+  }
   return {
     wall,
     emitter: named,

@@ -1,6 +1,7 @@
 import { Checkbox } from '@mantine/core'
 import type { Camera } from './use-camera.ts'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 
 /** What is drawn besides wall, things and measurements. */
 export type Layers = {
@@ -30,25 +31,27 @@ export function ViewTools({ camera, layers, setLayers, has }: Tools) {
   )
   return (
     <div className={styles.tools}>
-      <div role="group" aria-label="Size of the drawing" className={styles.zooms}>
+      <div role="group" aria-label={words.tools.size} className={styles.zooms}>
         <button type="button" className={styles.tool} onClick={() => camera.step(1 / 1.5)}>
-          Smaller
+          {words.tools.smaller}
         </button>
         <button type="button" className={styles.tool} onClick={() => camera.step(1.5)}>
-          Larger
+          {words.tools.larger}
         </button>
         <button type="button" className={styles.tool} onClick={camera.fit}>
-          Whole wall
+          {words.tools.whole}
         </button>
         <span className={styles.times} role="status">
-          {camera.zoom.times === 1 ? 'Whole wall' : `${Math.round(camera.zoom.times * 10) / 10} times`}
+          {camera.zoom.times === 1
+            ? words.tools.whole
+            : words.tools.times(Math.round(camera.zoom.times * 10) / 10)}
         </span>
       </div>
-      <div role="group" aria-label="Shown on the drawing" className={styles.layers}>
-        {box('zones', 'Cable zones')}
-        {box('asked', 'Clear space needed')}
-        {has.tiles ? box('tiles', 'Tile joints') : null}
-        {has.plan ? box('plan', 'From above') : null}
+      <div role="group" aria-label={words.tools.shown} className={styles.layers}>
+        {box('zones', words.tools.zones)}
+        {box('asked', words.tools.asked)}
+        {has.tiles ? box('tiles', words.tools.tiles) : null}
+        {has.plan ? box('plan', words.tools.plan) : null}
       </div>
     </div>
   )

@@ -17,6 +17,7 @@ import { useSize } from './use-size.ts'
 import { viewOf } from './view-of.ts'
 import { firstLayers } from './view-tools.tsx'
 import styles from './wall-drawing.module.css'
+import { words } from './wall-drawing.words.ts'
 
 type At = { readonly job: Job; readonly hung: Hung; readonly paths: Paths }
 
@@ -24,13 +25,11 @@ type At = { readonly job: Job; readonly hung: Hung; readonly paths: Paths }
 export function WallBoard(at: At) {
   const board = useBoard(at)
   const { on } = board
-  if (on.kind === 'asking') return <Waiting what="Setting it out on the wall" />
+  if (on.kind === 'asking') return <Waiting what={words.waiting} />
   const placed = on.kind === 'placed' ? on.placed : on.last
   return (
     <div className={styles.board}>
-      {on.kind === 'refused' ? (
-        <ProblemList title="It can't be set out as it stands" problems={on.problems} />
-      ) : null}
+      {on.kind === 'refused' ? <ProblemList title={words.failed} problems={on.problems} /> : null}
       {placed === null ? null : <Laid {...at} board={board} placed={placed} />}
     </div>
   )
@@ -65,9 +64,7 @@ function Laid({ board, placed, paths }: Laid) {
       </div>
       <Standing placed={placed} />
       <p id={`${ids}-how`} className={styles.how}>
-        Drag a thing or move it with the arrow keys: 1 mm, with Shift 10 mm; Escape takes it back. Ctrl and
-        the wheel, or plus and minus, make the drawing larger and smaller; 0 shows the whole wall. “The
-        drawing in words” lists everything on it.
+        {words.how}
       </p>
       <TextForm id={`${ids}-words`} things={things} wallName={placed.wall.name} />
       <AddThings wall={board.now.wall} add={board.add} draw={rubber.begin} drawing={rubber.kind} />
@@ -81,13 +78,11 @@ function Standing({ placed: { setOut, fit } }: { readonly placed: Placed }) {
   return (
     <div role="status" className={styles.standing}>
       {fit.fits ? (
-        <Verdict tone="good">It fits the wall</Verdict>
+        <Verdict tone="good">{words.fits}</Verdict>
       ) : (
-        <Verdict tone="bad">It does not fit: {fit.clashes.map(({ says }) => says).join(' ')}</Verdict>
+        <Verdict tone="bad">{words.fitsNot(fit.clashes.map(({ says }) => says).join(' '))}</Verdict>
       )}{' '}
-      <span>
-        Centre {mm(setOut.centreMm)} from the left, bottom {mm(setOut.bottomMm)} above the floor.
-      </span>
+      <span>{words.standing(mm(setOut.centreMm), mm(setOut.bottomMm))}</span>
     </div>
   )
 }

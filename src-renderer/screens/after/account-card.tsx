@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core'
 import { useMutation } from '@tanstack/react-query'
 import { useEffect, useState } from 'react'
-import type { FinalAccount } from '../../../src-main/domain/after-job.ts'
+import type { FinalAccount } from '../../../src-main/domain/follow-up/after-job.ts'
 import { call, sentencesOf } from '../../bridge/call.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
 import { Card } from '../../parts/card.tsx'

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core'
-import type { ActualPart } from '../../../src-main/domain/after-job.ts'
+import type { ActualPart } from '../../../src-main/domain/follow-up/after-job.ts'
 import { Card } from '../../parts/card.tsx'
 import { howMuchOf } from '../../parts/figures-in-words.ts'
 import styles from './after.module.css'

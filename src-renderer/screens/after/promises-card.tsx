@@ -1,6 +1,6 @@
 import { Button, TextInput, Textarea } from '@mantine/core'
 import { useRef, useState } from 'react'
-import type { Guarantee } from '../../../src-main/domain/after-job.ts'
+import type { Guarantee } from '../../../src-main/domain/follow-up/after-job.ts'
 import { Card, FieldGrid, Stack } from '../../parts/card.tsx'
 import { dayInWords } from '../../parts/figures-in-words.ts'
 import styles from './after.module.css'

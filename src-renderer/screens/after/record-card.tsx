@@ -1,6 +1,6 @@
 import { Checkbox, NativeSelect, TextInput, Textarea } from '@mantine/core'
 import { useState } from 'react'
-import type { Commissioning } from '../../../src-main/domain/after-job.ts'
+import type { Commissioning } from '../../../src-main/domain/follow-up/after-job.ts'
 import { Card, FieldGrid, Stack } from '../../parts/card.tsx'
 import { words } from './after.words.ts'
 import { BalancingTable } from './balancing-table.tsx'

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query'
 import { useEffect, useRef, useState } from 'react'
 import type { AnswerOf } from '../../../src-main/contract/requests.ts'
-import type { AfterJob } from '../../../src-main/domain/after-job.ts'
+import type { AfterJob } from '../../../src-main/domain/follow-up/after-job.ts'
 import type { Problem } from '../../../src-main/domain/outcome.ts'
 import { call, problemsOf } from '../../bridge/call.ts'
 import { askKey } from '../../bridge/use-ask.ts'

@@ -1,7 +1,7 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core'
 import { useRef, useState } from 'react'
 import type { RefObject } from 'react'
-import type { Variation } from '../../../src-main/domain/after-job.ts'
+import type { Variation } from '../../../src-main/domain/follow-up/after-job.ts'
 import { taxCategory } from '../../../src-main/domain/pricing.ts'
 import { typedPence } from '../../draft/typed-number.ts'
 import { Card, FieldGrid, Row, Stack, Wide } from '../../parts/card.tsx'

@@ -9,6 +9,7 @@ import type { Kind } from '../../parts/item/item-fields.ts'
 import { SaveExport } from '../../parts/save-export.tsx'
 import type { ExportChoice } from '../../parts/save-export.tsx'
 import styles from './catalogue.module.css'
+import { words } from './catalogue.words.ts'
 import { ItemList } from './item-list.tsx'
 import type { ItemFilter } from './item-list.tsx'
 import { ItemPage } from './item-page.tsx'
@@ -27,23 +28,21 @@ export function CatalogueScreen() {
   const [saving, setSaving] = useState(false)
   const [settled] = useDebouncedValue(which, 120)
   const filter = searchOf(settled)
-  useDocumentTitle('Catalogue: Tailpiece')
+  useDocumentTitle(words.documentTitle)
   const set = (changed: Partial<Which>) => setWhich({ ...which, ...changed })
   return (
     <>
       <div className={styles.head}>
         <div>
-          <h1>Catalogue</h1>
-          <p>
-            What you put up and what you put it up with. Figures marked generic are nobody’s in particular.
-          </p>
+          <h1>{words.title}</h1>
+          <p>{words.says}</p>
         </div>
         <div className={styles.buttons}>
           <Button variant="default" onClick={() => setSaving(!saving)} aria-expanded={saving}>
-            Save as a file
+            {words.saveAsFile}
           </Button>
           <Button component={Link} href="/catalogue/new">
-            Add an item
+            {words.add}
           </Button>
         </div>
       </div>
@@ -77,14 +76,14 @@ function SaveCatalogue({ filter }: { readonly filter: ItemFilter }) {
     write: (form) => call('catalogue.export', { form, ...which }),
   })
   const choices = [
-    choice('found', 'What is found now', { ...filter, retired: filter.retired === true }),
+    choice('found', words.save.found, { ...filter, retired: filter.retired === true }),
     ...suppliers.map(({ supplier: { supplierId, name } }) => ({
-      ...choice(`of-${supplierId}`, `What ${name} has a price for`, { text: '' }),
+      ...choice(`of-${supplierId}`, words.save.ofSupplier(name), { text: '' }),
       write: (form: 'csv' | 'xlsx') => call('catalogue.export', { form, supplierId }),
     })),
-    choice('all', 'Everything, retired items as well', { text: '' }),
+    choice('all', words.save.all, { text: '' }),
   ]
-  return <SaveExport title="Save the catalogue as a file" choices={choices} of={['item', 'items']} />
+  return <SaveExport title={words.save.title} choices={choices} of={words.items} />
 }
 
 function searchOf({ text, kind, only }: Which): ItemFilter {
@@ -103,23 +102,23 @@ function Filters({ which, set }: FilterProps) {
     <div className={styles.filters}>
       <TextInput
         type="search"
-        label="Name, size, code or what you call it"
+        label={words.filters.text}
         value={which.text}
         onChange={({ currentTarget }) => set({ text: currentTarget.value })}
       />
       <NativeSelect
-        label="Kind"
+        label={words.kind}
         value={which.kind}
-        data={[{ value: '', label: 'Every kind' }, ...kindChoices]}
+        data={[{ value: '', label: words.filters.everyKind }, ...kindChoices]}
         onChange={({ currentTarget }) => set({ kind: currentTarget.value as Which['kind'] })}
       />
       <NativeSelect
-        label="Show"
+        label={words.filters.show}
         value={which.only}
         data={[
-          { value: 'all', label: 'All on the shelf' },
-          { value: 'favourites', label: 'What we usually fit' },
-          { value: 'retired', label: 'Retired' },
+          { value: 'all', label: words.filters.all },
+          { value: 'favourites', label: words.filters.favourites },
+          { value: 'retired', label: words.filters.retired },
         ]}
         onChange={({ currentTarget }) => set({ only: currentTarget.value as Which['only'] })}
       />

@@ -10,6 +10,7 @@ import { money } from '../../parts/figures-in-words.ts'
 import { GenericMark, Nothing, ProblemList, Waiting } from '../../parts/notice.tsx'
 import { useWindows } from '../../parts/use-windows.ts'
 import styles from './catalogue.module.css'
+import { words } from './catalogue.words.ts'
 
 export type ItemFilter = Omit<InputOf<'catalogue.search'>, 'from' | 'most' | 'generic'>
 type One = AnswerOf<'catalogue.search'>['items'][number]
@@ -35,16 +36,16 @@ export function ItemList({
 }) {
   const items = useItems(filter)
   const { isPending, error } = items.first
-  if (isPending) return <Waiting what="Looking through the catalogue" />
+  if (isPending) return <Waiting what={words.list.waiting} />
   if (error !== null) {
-    return <ProblemList title="The catalogue can't be shown" problems={sentencesOf(error)} />
+    return <ProblemList title={words.list.failed} problems={sentencesOf(error)} />
   }
   if (items.found === 0) {
     return (
-      <Nothing title="Nothing in the catalogue has these words">
-        <p>Use fewer words, or add the item.</p>
+      <Nothing title={words.list.none}>
+        <p>{words.list.noneSays}</p>
         <Button component={Link} href="/catalogue/new">
-          Add an item
+          {words.add}
         </Button>
       </Nothing>
     )
@@ -80,10 +81,10 @@ function Found({ items, chosen }: { readonly items: Items; readonly chosen: stri
   return (
     <div>
       <p role="status" className={styles.soft}>
-        {counted(found, ['item', 'items'])}
+        {counted(found, words.items)}
       </p>
       <div ref={scroller} className={styles.list} tabIndex={-1}>
-        <ul aria-label="Items" onKeyDown={onKeyDown} style={{ height: virtual.getTotalSize() }}>
+        <ul aria-label={words.list.name} onKeyDown={onKeyDown} style={{ height: virtual.getTotalSize() }}>
           {shown.map(({ index, start }) => (
             <OneItem key={index} at={index} many={found} start={start} one={rowAt(index)} chosen={chosen} />
           ))}
@@ -160,11 +161,13 @@ function Cells({ one, isChosen }: { readonly one: One; readonly isChosen: boolea
         {item.name}
       </Link>
       <span className={styles.marks}>
-        {favourite === true ? <span className={styles.usual}>usual</span> : null}
+        {favourite === true ? <span className={styles.usual}>{words.list.usual}</span> : null}
         {item.generic ? <GenericMark /> : null}
-        {item.retired === true ? <span>retired</span> : null}
+        {item.retired === true ? <span>{words.list.retired}</span> : null}
       </span>
-      <span className={styles.price}>{fromPence === null ? 'no price' : `from ${money(fromPence)}`}</span>
+      <span className={styles.price}>
+        {fromPence === null ? words.list.noPrice : words.list.from(money(fromPence))}
+      </span>
     </>
   )
 }

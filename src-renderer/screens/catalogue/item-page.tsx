@@ -9,6 +9,7 @@ import { dayInWords, money } from '../../parts/figures-in-words.ts'
 import { ItemForm } from '../../parts/item/item-form.tsx'
 import { GenericMark, ProblemList, Waiting } from '../../parts/notice.tsx'
 import styles from './catalogue.module.css'
+import { words } from './catalogue.words.ts'
 import { useItem } from './use-item.ts'
 
 type Whole = AnswerOf<'catalogue.item'>
@@ -18,8 +19,9 @@ export function ItemPage({ itemId, close }: { readonly itemId: string; readonly 
   const asked = useAsk('catalogue.item', { itemId })
   const [editing, setEditing] = useState(false)
   const { save, retire, favourite } = useItem()
-  if (asked.isPending) return <Waiting what="Looking at this item" />
-  if (asked.error !== null) return <ProblemList title="Not shown" problems={sentencesOf(asked.error)} />
+  if (asked.isPending) return <Waiting what={words.item.waiting} />
+  if (asked.error !== null)
+    return <ProblemList title={words.item.failed} problems={sentencesOf(asked.error)} />
   const whole = asked.data
   const { item } = whole
   const retired = item.retired === true
@@ -27,10 +29,10 @@ export function ItemPage({ itemId, close }: { readonly itemId: string; readonly 
   return (
     <Card
       title={item.name}
-      says={item.generic ? <GenericMark /> : whole.own === true ? 'Your own' : undefined}
+      says={item.generic ? <GenericMark /> : whole.own === true ? words.item.own : undefined}
       aside={
         <Button variant="default" onClick={close}>
-          Close
+          {words.close}
         </Button>
       }
     >
@@ -41,23 +43,23 @@ export function ItemPage({ itemId, close }: { readonly itemId: string; readonly 
             aria-pressed={whole.favourite === true}
             onClick={() => favourite.mutate({ itemId, favourite: whole.favourite !== true })}
           >
-            {whole.favourite === true ? 'We usually fit this' : 'Make it the usual one'}
+            {whole.favourite === true ? words.item.isFavourite : words.item.makeFavourite}
           </Button>
           <Button variant="default" onClick={() => setEditing(!editing)} aria-expanded={editing}>
-            Change its figures
+            {words.item.change}
           </Button>
           <Button variant="default" onClick={() => retire.mutate({ itemId, retired: !retired })}>
-            {retired ? 'Put it back on the shelf' : 'Retire it'}
+            {retired ? words.item.putBack : words.item.retire}
           </Button>
         </Row>
-        {problems.length === 0 ? null : <ProblemList title="That did not work" problems={problems} />}
+        {problems.length === 0 ? null : <ProblemList title={words.item.didNotWork} problems={problems} />}
         {editing ? (
           <ItemForm
             start={item}
             problems={problemsOf(save.error)}
             busy={save.isPending}
             onSave={(changed) => save.mutate({ item: changed }, { onSuccess: () => setEditing(false) })}
-            button="Save the figures"
+            button={words.item.save}
           />
         ) : null}
         <CopyIt item={item} />
@@ -75,8 +77,8 @@ function CopyIt({ item }: Pick<Whole, 'item'>) {
   if (name === null) {
     return (
       <Row>
-        <Button variant="default" onClick={() => setName(`${item.name}, ours`)}>
-          Copy it as one of our own
+        <Button variant="default" onClick={() => setName(words.copy.nameOf(item.name))}>
+          {words.copy.begin}
         </Button>
       </Row>
     )
@@ -89,17 +91,19 @@ function CopyIt({ item }: Pick<Whole, 'item'>) {
   return (
     <div>
       <TextInput
-        label="Name of the copy"
+        label={words.copy.name}
         value={name}
         onChange={({ currentTarget }) => setName(currentTarget.value)}
       />
-      {copy.error === null ? null : <ProblemList title="Not copied" problems={sentencesOf(copy.error)} />}
+      {copy.error === null ? null : (
+        <ProblemList title={words.copy.failed} problems={sentencesOf(copy.error)} />
+      )}
       <Row>
         <Button mt="sm" loading={copy.isPending} onClick={make}>
-          Make the copy
+          {words.copy.make}
         </Button>
         <Button mt="sm" variant="default" onClick={() => setName(null)}>
-          Cancel
+          {words.cancel}
         </Button>
       </Row>
     </div>
@@ -110,24 +114,22 @@ function Prices({ whole }: { readonly whole: Whole }) {
   if (whole.prices.length === 0) {
     return (
       <p>
-        No supplier has a price for it. <Link href="/prices">Find its price</Link> and say that it is this
-        item.
+        {words.prices.none} <Link href="/prices">{words.prices.find}</Link> {words.prices.noneEnds}
       </p>
     )
   }
   return (
     <div>
-      <h3>Prices today, before tax</h3>
-      <ul className={styles.prices} aria-label="Prices today">
+      <h3>{words.prices.title}</h3>
+      <ul className={styles.prices} aria-label={words.prices.name}>
         {whole.prices.map(({ supplier, price, staleSays }) => (
           <li key={`${supplier.supplierId}/${price.code}`}>
             <span>
-              {supplier.name}, code {price.code}
+              {words.prices.codeOf(supplier.name, price.code)}
               {staleSays === undefined ? null : <span className={styles.stale}>{staleSays}</span>}
             </span>
             <span className={styles.price}>
-              {money(price.packPence)}
-              {price.packHolds === 1 ? '' : ` for ${price.packHolds}`}
+              {words.prices.forPack(money(price.packPence), price.packHolds)}
             </span>
           </li>
         ))}
@@ -142,19 +144,16 @@ function Earlier({ whole }: { readonly whole: Whole }) {
   if (longer.length === 0) return null
   return (
     <details>
-      <summary>Prices before and to come</summary>
+      <summary>{words.prices.earlier}</summary>
       {longer.map(({ supplierId, supplierName, code, prices }) => (
         <div key={`${supplierId}/${code}`}>
-          <h4>
-            {supplierName}, code {code}
-          </h4>
+          <h4>{words.prices.codeOf(supplierName, code)}</h4>
           <ul className={styles.prices}>
             {prices.map((price) => (
               <li key={price.validFrom}>
-                <span>from {dayInWords(price.validFrom)}</span>
+                <span>{words.prices.fromDay(dayInWords(price.validFrom))}</span>
                 <span className={styles.price}>
-                  {money(price.packPence)}
-                  {price.packHolds === 1 ? '' : ` for ${price.packHolds}`}
+                  {words.prices.forPack(money(price.packPence), price.packHolds)}
                 </span>
               </li>
             ))}
@@ -170,7 +169,7 @@ function UsedBy({ whole }: { readonly whole: Whole }) {
   if (jobs.length === 0) return null
   return (
     <div>
-      <h3>Jobs that use it</h3>
+      <h3>{words.item.jobs}</h3>
       <ul>
         {jobs.map(({ jobId, title }) => (
           <li key={jobId}>

@@ -7,6 +7,7 @@ import { Card, Stack } from '../../parts/card.tsx'
 import { kindChoices } from '../../parts/item/item-fields.ts'
 import type { Kind } from '../../parts/item/item-fields.ts'
 import { ItemForm } from '../../parts/item/item-form.tsx'
+import { words } from './catalogue.words.ts'
 import { useItem } from './use-item.ts'
 
 /** A fitting or fixing of the firm's own. An emitter is begun from the one that is most like it, brackets and all. */
@@ -18,33 +19,30 @@ export function NewItem({ close }: { readonly close: () => void }) {
   const start = { itemId, kind, name: '', generic: false, spec: {} } as unknown as Item
   return (
     <Card
-      title="A new item"
-      says="Only what the kind needs is asked for."
+      title={words.made.title}
+      says={words.made.says}
       aside={
         <Button variant="default" onClick={close}>
-          Close
+          {words.close}
         </Button>
       }
     >
       <Stack>
         <NativeSelect
-          label="Kind"
+          label={words.kind}
           value={kind}
           data={[...kindChoices]}
           onChange={({ currentTarget }) => setKind(currentTarget.value as Kind)}
         />
         {kind === 'emitter' ? (
-          <p>
-            Find the radiator or rail that is most like it, copy it as one of your own, and change the figures
-            of the copy: its brackets and tappings come along.
-          </p>
+          <p>{words.made.emitter}</p>
         ) : (
           <ItemForm
             key={kind}
             start={start}
             problems={problemsOf(save.error)}
             busy={save.isPending}
-            button="Add it to the catalogue"
+            button={words.made.add}
             onSave={(item) =>
               save.mutate({ item }, { onSuccess: (kept) => navigate(`/catalogue/${kept.item.itemId}`) })
             }

@@ -1,5 +1,5 @@
 import { TextInput } from '@mantine/core'
-import { numberPattern } from '../../../src-main/domain/quote-life.ts'
+import { numberPattern } from '../../../src-main/domain/follow-up/quote-life.ts'
 import { usualNumberPattern } from '../../../src-main/engine/quote/life/quote-number.ts'
 import { useAsk } from '../../bridge/use-ask.ts'
 import type { Boxes } from './firm-boxes.tsx'

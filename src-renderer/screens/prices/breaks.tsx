@@ -1,5 +1,6 @@
 import { money } from '../../parts/figures-in-words.ts'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 
 type Shown = {
   readonly breaks: readonly { readonly fromPacks: number; readonly packPence: number }[] | undefined
@@ -9,7 +10,7 @@ type Shown = {
 export function Breaks({ breaks = [] }: Shown) {
   return breaks.map(({ fromPacks, packPence }) => (
     <span key={fromPacks} className={styles.break}>
-      {money(packPence)} from {fromPacks}
+      {words.breakFrom(money(packPence), fromPacks)}
     </span>
   ))
 }

@@ -8,6 +8,7 @@ import { Card, FieldGrid, Row } from '../../parts/card.tsx'
 import { ProblemList } from '../../parts/notice.tsx'
 import { Changes } from './bring-in/compared.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 type Bulk = InputOf<'price.bulkApply'>
@@ -43,25 +44,20 @@ export function BulkChange({
   const problems = [...sentencesOf(compare.error), ...sentencesOf(apply.error)]
   return (
     <div className={styles.section}>
-      <Card
-        title="Change these prices together"
-        says="Every row that is found, by the same step. It can be undone."
-      >
+      <Card title={words.bulk.title} says={words.bulk.says}>
         <BulkFields typed={typed} set={set} />
         <Row>
           <Button mt="md" variant="default" loading={compare.isPending} onClick={() => compare.mutate()}>
-            Show what it would do
+            {words.bulk.show}
           </Button>
           {compare.data === undefined ? null : (
             <Button mt="md" loading={apply.isPending} onClick={() => apply.mutate()}>
-              Change {compare.data.counts.changed} {compare.data.counts.changed === 1 ? 'price' : 'prices'}
+              {words.bulk.change(compare.data.counts.changed)}
             </Button>
           )}
         </Row>
-        {problems.length === 0 ? null : <ProblemList title="Not changed" problems={problems} />}
-        {compare.data === undefined ? null : (
-          <Changes rows={compare.data.changed} name="Rows that would change" />
-        )}
+        {problems.length === 0 ? null : <ProblemList title={words.bulk.failed} problems={problems} />}
+        {compare.data === undefined ? null : <Changes rows={compare.data.changed} name={words.bulk.rows} />}
       </Card>
     </div>
   )
@@ -73,41 +69,41 @@ function BulkFields({ typed, set }: Fields) {
   return (
     <FieldGrid>
       <NativeSelect
-        label="By"
+        label={words.bulk.by}
         value={typed.kind}
         data={[
-          { value: 'percent', label: 'a percentage' },
-          { value: 'amount', label: 'an amount' },
+          { value: 'percent', label: words.bulk.percentage },
+          { value: 'amount', label: words.bulk.amount },
         ]}
         onChange={({ currentTarget }) =>
           set({ kind: currentTarget.value === 'amount' ? 'amount' : 'percent' })
         }
       />
       <TextInput
-        label={typed.kind === 'percent' ? 'Percent (minus to lower)' : 'Pounds (minus to lower)'}
+        label={typed.kind === 'percent' ? words.bulk.percent : words.bulk.pounds}
         inputMode="decimal"
         value={typed.by}
         onChange={({ currentTarget }) => set({ by: currentTarget.value })}
       />
       <NativeSelect
-        label="Round to"
+        label={words.bulk.roundTo}
         value={typed.toPence}
         data={[
-          { value: '1', label: 'a penny' },
-          { value: '5', label: '5p' },
-          { value: '10', label: '10p' },
-          { value: '50', label: '50p' },
-          { value: '100', label: 'a pound' },
+          { value: '1', label: words.bulk.penny },
+          { value: '5', label: words.bulk.pence(5) },
+          { value: '10', label: words.bulk.pence(10) },
+          { value: '50', label: words.bulk.pence(50) },
+          { value: '100', label: words.bulk.pound },
         ]}
         onChange={({ currentTarget }) => set({ toPence: currentTarget.value })}
       />
       <NativeSelect
-        label="Rounding"
+        label={words.bulk.rounding}
         value={typed.rule}
         data={[
-          { value: 'nearest', label: 'to the nearest' },
-          { value: 'up', label: 'up' },
-          { value: 'down', label: 'down' },
+          { value: 'nearest', label: words.bulk.nearest },
+          { value: 'up', label: words.bulk.up },
+          { value: 'down', label: words.bulk.down },
         ]}
         onChange={({ currentTarget }) => set({ rule: currentTarget.value as Typed['rule'] })}
       />

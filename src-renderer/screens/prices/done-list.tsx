@@ -6,6 +6,7 @@ import { useAsk, useCommand } from '../../bridge/use-ask.ts'
 import { dayAndTime } from '../../parts/figures-in-words.ts'
 import { Nothing, ProblemList, Waiting } from '../../parts/notice.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
 /** What was done to the prices, the newest first, each to be undone. */
@@ -13,46 +14,45 @@ export function DoneList() {
   const asked = useAsk('price.changes', {})
   const queries = useQueryClient()
   const undo = useCommand('price.undo', () => askPricesAgain(queries))
-  if (asked.isPending) return <Waiting what="Looking at what was changed" />
+  if (asked.isPending) return <Waiting what={words.done.waiting} />
   if (asked.error !== null) {
-    return <ProblemList title="What was changed can't be shown" problems={sentencesOf(asked.error)} />
+    return <ProblemList title={words.done.failed} problems={sentencesOf(asked.error)} />
   }
   const { changes } = asked.data
   if (changes.length === 0) {
     return (
-      <Nothing title="Nothing was changed yet">
-        <p>Files that you bring in and prices that you change are listed here, and can be undone.</p>
+      <Nothing title={words.done.none}>
+        <p>{words.done.noneSays}</p>
         <Button component={Link} href="/prices/file">
-          Bring in a price file
+          {words.bringInFile}
         </Button>
       </Nothing>
     )
   }
   return (
     <>
-      {undo.error === null ? null : <ProblemList title="Not undone" problems={sentencesOf(undo.error)} />}
-      <ol className={styles.done} aria-label="What was changed">
+      {undo.error === null ? null : (
+        <ProblemList title={words.done.notUndone} problems={sentencesOf(undo.error)} />
+      )}
+      <ol className={styles.done} aria-label={words.whatWasChanged}>
         {changes.map((change) => (
           <li key={change.changeNo}>
             <div>
               <p>
                 <strong>{change.says}</strong>
               </p>
-              <p className={styles.soft}>
-                {dayAndTime(change.at)}: {change.counts.new} new, {change.counts.changed} changed
-                {change.counts.missing === 0 ? '' : `, ${change.counts.missing} no longer listed`}
-              </p>
+              <p className={styles.soft}>{words.done.counts(dayAndTime(change.at), change.counts)}</p>
             </div>
             {change.undone ? (
-              <p>Undone</p>
+              <p>{words.done.undone}</p>
             ) : (
               <Button
                 variant="default"
                 loading={undo.isPending && undo.variables.changeNo === change.changeNo}
                 onClick={() => undo.mutate({ changeNo: change.changeNo })}
-                aria-label={`Undo: ${change.says}`}
+                aria-label={words.done.undoNamed(change.says)}
               >
-                Undo
+                {words.done.undo}
               </Button>
             )}
           </li>

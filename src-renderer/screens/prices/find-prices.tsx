@@ -11,6 +11,7 @@ import type { ExportChoice } from '../../parts/save-export.tsx'
 import { BulkChange } from './bulk-change.tsx'
 import { PriceGrid } from './grid/price-grid.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import { RowCard } from './row-card.tsx'
 import { usePriceRows } from './grid/use-price-rows.ts'
 import type { PriceFilter } from './grid/use-price-rows.ts'
@@ -39,14 +40,14 @@ export function FindPrices() {
           {foundInWords(rows)}
         </p>
         {filter.text === '' && filter.supplierId === undefined ? (
-          <p className={styles.soft}>Choose a supplier, or words, to change prices together.</p>
+          <p className={styles.soft}>{words.find.chooseFirst}</p>
         ) : (
           <Button variant="default" onClick={() => toggle('changing')} aria-expanded={opened === 'changing'}>
-            Change these prices together
+            {words.bulk.title}
           </Button>
         )}
         <Button variant="default" onClick={() => toggle('saving')} aria-expanded={opened === 'saving'}>
-          Save as a file
+          {words.find.saveAsFile}
         </Button>
       </div>
       {opened === 'changing' ? (
@@ -95,11 +96,13 @@ function SavePrices({ filter }: { readonly filter: PriceFilter }) {
   })
   const found = whichOf(filter)
   const choices = [
-    choice('found', 'What is found now', found),
-    ...names.map(({ value, label }) => choice(`of-${value}`, `All of ${label}`, { supplierId: value })),
-    choice('all', 'Every supplier’s list', {}),
+    choice('found', words.find.save.found, found),
+    ...names.map(({ value, label }) =>
+      choice(`of-${value}`, words.find.save.allOf(label), { supplierId: value }),
+    ),
+    choice('all', words.find.save.all, {}),
   ]
-  return <SaveExport title="Save prices as a file" choices={choices} of={['row', 'rows']} />
+  return <SaveExport title={words.find.save.title} choices={choices} of={words.find.rows} />
 }
 
 type Rows = ReturnType<typeof usePriceRows>
@@ -107,7 +110,7 @@ type Rows = ReturnType<typeof usePriceRows>
 function foundInWords({ first, found }: Rows): string {
   if (first.data === undefined) return ''
   const many = new Intl.NumberFormat('en-GB').format(found)
-  return `${first.data.atLeast ? 'More than ' : ''}${many} ${found === 1 ? 'row' : 'rows'}`
+  return words.find.found(many, found, first.data.atLeast)
 }
 
 function Filters({ which, set }: { readonly which: Which; readonly set: (which: Which) => void }) {
@@ -117,25 +120,25 @@ function Filters({ which, set }: { readonly which: Which; readonly set: (which: 
       <TextInput
         className={styles.search ?? ''}
         type="search"
-        label="Code, name or size"
-        description="Words in any order; TRV finds thermostatic valves"
+        label={words.find.text}
+        description={words.find.textSays}
         value={which.text}
         onChange={({ currentTarget }) => set({ ...which, text: currentTarget.value })}
       />
       <NativeSelect
-        label="Supplier"
+        label={words.find.supplier}
         value={which.supplierId}
-        data={[{ value: '', label: 'All suppliers' }, ...names]}
+        data={[{ value: '', label: words.find.everySupplier }, ...names]}
         onChange={({ currentTarget }) => set({ ...which, supplierId: currentTarget.value })}
       />
       <NativeSelect
-        label="Show"
+        label={words.find.show}
         value={which.only}
         data={[
-          { value: 'all', label: 'Every row' },
-          { value: 'linked', label: 'Rows of catalogue items' },
-          { value: 'unlinked', label: 'Rows of no item yet' },
-          { value: 'stale', label: 'Old prices' },
+          { value: 'all', label: words.find.all },
+          { value: 'linked', label: words.find.linked },
+          { value: 'unlinked', label: words.find.unlinked },
+          { value: 'stale', label: words.find.stale },
         ]}
         onChange={({ currentTarget }) => set({ ...which, only: currentTarget.value as Which['only'] })}
       />
@@ -150,22 +153,22 @@ type Shown = {
 }
 
 function Rows({ rows, chosen, choose }: Shown) {
-  if (rows.first.isPending) return <Waiting what="Looking through the price lists" />
+  if (rows.first.isPending) return <Waiting what={words.find.waiting} />
   if (rows.first.error !== null) {
     return (
-      <ProblemList title="The prices can't be shown" problems={sentencesOf(rows.first.error)}>
+      <ProblemList title={words.find.failed} problems={sentencesOf(rows.first.error)}>
         <Button mt="md" onClick={() => void rows.first.refetch()}>
-          Try again
+          {words.find.again}
         </Button>
       </ProblemList>
     )
   }
   if (rows.found === 0) {
     return (
-      <Nothing title="No price has these words">
-        <p>Use fewer words, or bring in the file that your supplier sent.</p>
+      <Nothing title={words.find.none}>
+        <p>{words.find.noneSays}</p>
         <Button component={Link} href="/prices/file">
-          Bring in a price file
+          {words.bringInFile}
         </Button>
       </Nothing>
     )

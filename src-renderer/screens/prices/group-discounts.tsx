@@ -8,6 +8,7 @@ import { FieldGrid, Row } from '../../parts/card.tsx'
 import { dayInWords, plain } from '../../parts/figures-in-words.ts'
 import { ProblemList } from '../../parts/notice.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import type { SupplierRow } from './suppliers.tsx'
 import { askPricesAgain } from './bring-in/use-bring-in.ts'
 
@@ -18,11 +19,15 @@ export function GroupDiscounts({ row }: { readonly row: SupplierRow }) {
   return (
     <div>
       {groups.length === 0 ? null : (
-        <ul className={styles.plainList} aria-label={`Discounts of ${supplier.name}`}>
+        <ul className={styles.plainList} aria-label={words.groups.name(supplier.name)}>
           {groups.map(({ group, name, basisPoints, validFrom }) => (
             <li key={`${group}/${validFrom}`}>
-              Group {group}
-              {name === '' ? '' : `, ${name}`}: {plain(basisPoints / 100)} % off from {dayInWords(validFrom)}
+              {words.groups.one({
+                group,
+                name,
+                percent: plain(basisPoints / 100),
+                day: dayInWords(validFrom),
+              })}
             </li>
           ))}
         </ul>
@@ -33,9 +38,9 @@ export function GroupDiscounts({ row }: { readonly row: SupplierRow }) {
         <Button
           variant="subtle"
           onClick={() => setAdding(true)}
-          aria-label={`Set a group discount of ${supplier.name}`}
+          aria-label={words.groups.setOf(supplier.name)}
         >
-          Set a group discount
+          {words.groups.set}
         </Button>
       )}
     </div>
@@ -67,25 +72,25 @@ function GroupForm({ supplierId, close }: { readonly supplierId: string; readonl
     <div>
       <FieldGrid>
         <TextInput
-          label="Group, as the file writes it"
+          label={words.groups.group}
           value={group}
           onChange={(e) => setGroup(e.currentTarget.value)}
         />
-        <TextInput label="What is in it" value={name} onChange={(e) => setName(e.currentTarget.value)} />
+        <TextInput label={words.groups.holds} value={name} onChange={(e) => setName(e.currentTarget.value)} />
         <TextInput
-          label="Percent off"
+          label={words.groups.percent}
           inputMode="decimal"
           value={percent}
           onChange={(e) => setPercent(e.currentTarget.value)}
         />
       </FieldGrid>
-      {save.error === null ? null : <ProblemList title="Not saved" problems={sentencesOf(save.error)} />}
+      {save.error === null ? null : <ProblemList title={words.notSaved} problems={sentencesOf(save.error)} />}
       <Row>
         <Button mt="sm" loading={save.isPending} onClick={keep}>
-          Save the discount
+          {words.groups.save}
         </Button>
         <Button mt="sm" variant="default" onClick={close}>
-          Cancel
+          {words.cancel}
         </Button>
       </Row>
     </div>

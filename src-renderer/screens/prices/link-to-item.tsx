@@ -4,6 +4,7 @@ import { useAsk } from '../../bridge/use-ask.ts'
 import { Row, Stack } from '../../parts/card.tsx'
 import { MakeItem } from './make-item.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import type { PriceRow } from './grid/use-price-rows.ts'
 
 type Link = {
@@ -20,14 +21,14 @@ export function LinkToItem({ row, relink, busy }: Link) {
     return (
       <Stack>
         <p>
-          In the catalogue it is <strong>{row.itemName ?? row.itemId}</strong>.
+          {words.link.itIs} <strong>{row.itemName ?? row.itemId}</strong>.
         </p>
         <Row>
           <Button variant="default" onClick={() => setChoosing(true)}>
-            It is another item
+            {words.link.another}
           </Button>
           <Button variant="default" loading={busy} onClick={() => relink(null)}>
-            It is none of them
+            {words.link.noItem}
           </Button>
         </Row>
       </Stack>
@@ -47,13 +48,13 @@ export function LinkToItem({ row, relink, busy }: Link) {
       {row.itemId === undefined ? (
         <Row>
           <Button variant="default" onClick={() => setMaking(true)}>
-            None of these: make it a new item
+            {words.link.makeNew}
           </Button>
         </Row>
       ) : (
         <Row>
           <Button variant="default" onClick={() => setChoosing(false)}>
-            Leave it as it is
+            {words.link.leave}
           </Button>
         </Row>
       )}
@@ -71,11 +72,11 @@ function ChooseItem({ start, busy, choose }: Choose) {
     <div>
       <TextInput
         type="search"
-        label="Which item of the catalogue is it?"
+        label={words.link.which}
         value={text}
         onChange={({ currentTarget }) => setText(currentTarget.value)}
       />
-      <ul className={styles.choices} aria-label="Items of the catalogue">
+      <ul className={styles.choices} aria-label={words.link.items}>
         {items.map(({ item }) => (
           <li key={item.itemId}>
             <span>{item.name}</span>
@@ -83,16 +84,14 @@ function ChooseItem({ start, busy, choose }: Choose) {
               variant="default"
               loading={busy}
               onClick={() => choose(item.itemId)}
-              aria-label={`It is ${item.name}`}
+              aria-label={words.link.itIsNamed(item.name)}
             >
-              It is this
+              {words.link.itIsThis}
             </Button>
           </li>
         ))}
       </ul>
-      {found.data !== undefined && items.length === 0 ? (
-        <p>No item has these words. Use fewer of them.</p>
-      ) : null}
+      {found.data !== undefined && items.length === 0 ? <p>{words.link.none}</p> : null}
     </div>
   )
 }

@@ -13,6 +13,7 @@ import type { Kind } from '../../parts/item/item-fields.ts'
 import { ItemForm } from '../../parts/item/item-form.tsx'
 import { askPricesAgain } from './bring-in/use-bring-in.ts'
 import type { PriceRow } from './grid/use-price-rows.ts'
+import { words } from './prices.words.ts'
 
 type Make = { readonly row: PriceRow; readonly close: () => void }
 
@@ -22,24 +23,23 @@ export function MakeItem({ row, close }: Make) {
   return (
     <section aria-labelledby="make-item-title">
       <Stack>
-        <h3 id="make-item-title">A new item of the catalogue</h3>
+        <h3 id="make-item-title">{words.make.title}</h3>
         <NativeSelect
-          label="What kind of thing is it?"
+          label={words.make.kind}
           value={kind}
-          data={[{ value: '', label: 'Choose the kind' }, ...kindChoices]}
+          data={[{ value: '', label: words.make.chooseKind }, ...kindChoices]}
           onChange={({ currentTarget }) => setKind(currentTarget.value as Kind | '')}
         />
         {kind === 'emitter' ? (
           <p>
-            Its brackets and tappings have to be known.{' '}
-            <Link href="/catalogue">Find the one most like it</Link> in the catalogue, copy it as one of your
-            own, and then say here that this row is that copy.
+            {words.make.emitterBegins} <Link href="/catalogue">{words.make.emitterFind}</Link>{' '}
+            {words.make.emitterEnds}
           </p>
         ) : null}
         {kind === '' || kind === 'emitter' ? null : <OfKind key={kind} row={row} kind={kind} />}
         <Row>
           <Button variant="default" onClick={close}>
-            Leave it unlinked
+            {words.make.leave}
           </Button>
         </Row>
       </Stack>
@@ -47,19 +47,9 @@ export function MakeItem({ row, close }: Make) {
   )
 }
 
-const unitWords = {
-  each: 'How many a pack holds',
-  m: 'Metres in a pack',
-  m2: 'Square metres in a pack',
-  ml: 'Millilitres in a pack',
-  L: 'Litres in a pack',
-  g: 'Grams in a pack',
-  kg: 'Kilograms in a pack',
-} as const
-
 function holdsLabel(kind: Exclude<Kind, 'emitter'>): string {
   const unit: string = unitOfKind[kind]
-  return (unitWords as Readonly<Record<string, string>>)[unit] ?? `A pack holds (${unit})`
+  return (words.make.holds as Readonly<Record<string, string>>)[unit] ?? words.make.holdsOf(unit)
 }
 
 function OfKind({ row, kind }: { readonly row: PriceRow; readonly kind: Exclude<Kind, 'emitter'> }) {
@@ -82,7 +72,7 @@ function OfKind({ row, kind }: { readonly row: PriceRow; readonly kind: Exclude<
         start={start}
         problems={problems}
         busy={make.isPending}
-        button="Add it and link this row"
+        button={words.make.add}
         onSave={(item) => make.mutate({ rowNo: row.rowNo, item, itemHolds: typedNumber(holds) as number })}
       />
     </>

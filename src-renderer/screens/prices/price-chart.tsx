@@ -1,5 +1,6 @@
 import { dayInWords, money } from '../../parts/figures-in-words.ts'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 
 type Price = {
   readonly packHolds: number
@@ -15,19 +16,18 @@ export function PriceChart({ prices }: { readonly prices: readonly Price[] }) {
   const byDay = prices.toSorted((a, b) => (a.validFrom < b.validFrom ? -1 : 1))
   return (
     <div>
-      <h3>Prices over time</h3>
+      <h3>{words.chart.title}</h3>
       {byDay.length < 2 ? null : (
         <svg className={styles.chart} viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden>
           <path d={steps(byDay)} fill="none" stroke="currentcolor" strokeWidth="2.5" />
         </svg>
       )}
-      <ol className={styles.history} aria-label="Prices, the newest first">
+      <ol className={styles.history} aria-label={words.chart.name}>
         {byDay.toReversed().map((price) => (
           <li key={`${price.validFrom}/${price.packHolds}`}>
-            <span>from {dayInWords(price.validFrom)}</span>
+            <span>{words.chart.from(dayInWords(price.validFrom))}</span>
             <span className={styles.number}>
-              {money(price.listPence)}
-              {price.packHolds === 1 ? '' : ` for ${price.packHolds}`}
+              {words.chart.forPack(money(price.listPence), price.packHolds)}
             </span>
           </li>
         ))}

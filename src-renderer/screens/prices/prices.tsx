@@ -4,26 +4,27 @@ import { BringIn } from './bring-in/bring-in.tsx'
 import { DoneList } from './done-list.tsx'
 import { FindPrices } from './find-prices.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 import { Suppliers } from './suppliers.tsx'
 
 const parts = [
-  { at: '', href: '/prices', name: 'Find a price' },
-  { at: 'file', href: '/prices/file', name: 'Bring in a price file' },
-  { at: 'done', href: '/prices/done', name: 'What was changed' },
-  { at: 'suppliers', href: '/prices/suppliers', name: 'Suppliers' },
+  { at: '', href: '/prices', name: words.findTab },
+  { at: 'file', href: '/prices/file', name: words.bringInFile },
+  { at: 'done', href: '/prices/done', name: words.whatWasChanged },
+  { at: 'suppliers', href: '/prices/suppliers', name: words.suppliersTab },
 ] as const
 
 /** What suppliers ask, and how it is kept up to date. */
 export function PricesScreen() {
   const { part = '' } = useParams<{ part?: string }>()
-  useDocumentTitle('Prices: Tailpiece')
+  useDocumentTitle(words.documentTitle)
   return (
     <>
       <div className={styles.head}>
-        <h1>Prices</h1>
-        <p>What your suppliers ask, kept up to date from the files that they send.</p>
+        <h1>{words.title}</h1>
+        <p>{words.says}</p>
       </div>
-      <nav className={styles.tabs} aria-label="Prices">
+      <nav className={styles.tabs} aria-label={words.tabs}>
         {parts.map(({ at, href, name }) => (
           <Link
             key={at}

@@ -11,6 +11,7 @@ import { dayInWords, money } from '../../parts/figures-in-words.ts'
 import { ProblemList, Waiting } from '../../parts/notice.tsx'
 import { GroupDiscounts } from './group-discounts.tsx'
 import styles from './prices.module.css'
+import { words } from './prices.words.ts'
 
 export type SupplierRow = AnswerOf<'supplier.list'>['suppliers'][number]
 
@@ -18,15 +19,15 @@ export type SupplierRow = AnswerOf<'supplier.list'>['suppliers'][number]
 export function Suppliers() {
   const asked = useAsk('supplier.list', {})
   const [editing, setEditing] = useState<string | null>(null)
-  if (asked.isPending) return <Waiting what="Looking for your suppliers" />
+  if (asked.isPending) return <Waiting what={words.suppliers.waiting} />
   if (asked.error !== null) {
-    return <ProblemList title="The suppliers can't be shown" problems={sentencesOf(asked.error)} />
+    return <ProblemList title={words.suppliers.failed} problems={sentencesOf(asked.error)} />
   }
   const { suppliers } = asked.data
   return (
     <Stack>
       <Row>
-        <Button onClick={() => setEditing('')}>Add a supplier</Button>
+        <Button onClick={() => setEditing('')}>{words.suppliers.add}</Button>
       </Row>
       {editing === '' ? <SupplierForm old={null} close={() => setEditing(null)} /> : null}
       {suppliers.map((row) =>
@@ -50,21 +51,23 @@ function OneSupplier({ row, edit }: { readonly row: SupplierRow; readonly edit: 
   return (
     <Card
       title={supplier.name}
-      says={newest === null ? `${many} prices` : `${many} prices, the newest from ${dayInWords(newest)}`}
+      says={
+        newest === null ? words.suppliers.prices(many) : words.suppliers.pricesTo(many, dayInWords(newest))
+      }
       aside={
-        <Button variant="default" onClick={edit} aria-label={`Change ${supplier.name}`}>
-          Change
+        <Button variant="default" onClick={edit} aria-label={words.suppliers.changeNamed(supplier.name)}>
+          {words.change}
         </Button>
       }
     >
       <p>
-        Carriage {money(supplier.carriagePence)}
+        {words.suppliers.carriage(money(supplier.carriagePence))}
         {supplier.carriageFreeFromPence === undefined
           ? ''
-          : `, free from ${money(supplier.carriageFreeFromPence)}`}
+          : words.suppliers.freeFrom(money(supplier.carriageFreeFromPence))}
         {supplier.minimumOrderPence === undefined
           ? ''
-          : `; smallest order ${money(supplier.minimumOrderPence)}`}
+          : words.suppliers.smallest(money(supplier.minimumOrderPence))}
       </p>
       {supplier.note === undefined ? null : <p className={styles.soft}>{supplier.note}</p>}
       <GroupDiscounts row={row} />
@@ -100,24 +103,32 @@ function SupplierForm({ old, close }: { readonly old: Supplier | null; readonly 
         save.mutate({ supplier: supplierOf(typed, old) }, { onSuccess: close })
       }}
     >
-      <Card title={old === null ? 'A new supplier' : `Change ${old.name}`}>
+      <Card title={old === null ? words.suppliers.newTitle : words.suppliers.changeNamed(old.name)}>
         <FieldGrid>
-          <TextInput {...box('name', 'Name', 'name')} />
-          <TextInput {...box('carriage', 'Carriage (£)', 'carriagePence')} inputMode="decimal" />
+          <TextInput {...box('name', words.suppliers.name, 'name')} />
           <TextInput
-            {...box('freeFrom', 'Carriage free from (£)', 'carriageFreeFromPence')}
+            {...box('carriage', words.suppliers.carriageField, 'carriagePence')}
             inputMode="decimal"
           />
-          <TextInput {...box('minimum', 'Smallest order (£)', 'minimumOrderPence')} inputMode="decimal" />
-          <TextInput {...box('note', 'Note', 'note')} />
+          <TextInput
+            {...box('freeFrom', words.suppliers.freeFromField, 'carriageFreeFromPence')}
+            inputMode="decimal"
+          />
+          <TextInput
+            {...box('minimum', words.suppliers.minimumField, 'minimumOrderPence')}
+            inputMode="decimal"
+          />
+          <TextInput {...box('note', words.suppliers.note, 'note')} />
         </FieldGrid>
-        {problems.length === 0 ? null : <ProblemList title="Not saved" problems={sentencesOf(save.error)} />}
+        {problems.length === 0 ? null : (
+          <ProblemList title={words.notSaved} problems={sentencesOf(save.error)} />
+        )}
         <Row>
           <Button mt="md" type="submit" loading={save.isPending}>
-            Save the supplier
+            {words.suppliers.save}
           </Button>
           <Button mt="md" variant="default" onClick={close}>
-            Cancel
+            {words.cancel}
           </Button>
         </Row>
       </Card>

@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { typedNumber } from '../../../draft/typed-number.ts'
 import type { Obstacle, ObstacleKind } from '../../../../src-main/domain/wall.ts'
 import { obstacleKinds } from '../../words.ts'
+import { words } from './fields.words.ts'
 import { NumberBox } from './number-box.tsx'
 import { freeName, freeObstacleId, placedPreset, presets } from './presets.ts'
 import styles from '../wall-drawing.module.css'
@@ -19,18 +20,16 @@ type Add = {
 export function AddThings({ wall, add, draw, drawing }: Add) {
   return (
     <details className={styles.words}>
-      <summary>Put something on the wall</summary>
+      <summary>{words.add.title}</summary>
       <div className={styles.adding}>
-        <div role="group" aria-label="Usual things" className={styles.presets}>
+        <div role="group" aria-label={words.add.usual} className={styles.presets}>
           {presets.map((preset) => (
             <Button key={preset.label} variant="default" onClick={() => add(placedPreset(preset, wall))}>
-              {preset.label}, usually {preset.widthMm} by {preset.heightMm}
+              {words.add.preset(preset.label, preset.widthMm, preset.heightMm)}
             </Button>
           ))}
         </div>
-        <p>
-          Sizes in mm; each comes to the middle of the wall at its usual height, to be measured and put right.
-        </p>
+        <p>{words.add.says}</p>
         <ByNumbers
           wall={wall}
           add={add}
@@ -43,10 +42,10 @@ export function AddThings({ wall, add, draw, drawing }: Add) {
 }
 
 const fields = [
-  ['xMm', 'New thing, from the left (mm)'],
-  ['yMm', 'New thing, above the floor (mm)'],
-  ['widthMm', 'New thing, width (mm)'],
-  ['heightMm', 'New thing, height (mm)'],
+  ['xMm', words.add.fromLeft],
+  ['yMm', words.add.aboveFloor],
+  ['widthMm', words.add.width],
+  ['heightMm', words.add.height],
 ] as const
 type Field = (typeof fields)[number][0]
 const empty: Readonly<Record<Field, string>> = { xMm: '', yMm: '', widthMm: '', heightMm: '' }
@@ -72,7 +71,7 @@ function ByNumbers({ wall, add, draw, drawing }: Add) {
   return (
     <div className={styles.byNumbers}>
       <NativeSelect
-        label="Kind of the new thing"
+        label={words.add.kind}
         value={kind}
         data={obstacleKinds.map(({ value, label }) => ({ value: String(value), label }))}
         onChange={({ currentTarget }) => setKind(currentTarget.value as ObstacleKind)}
@@ -83,15 +82,15 @@ function ByNumbers({ wall, add, draw, drawing }: Add) {
           label={label}
           value={typedNumber(text[field])}
           set={(value) => setText({ ...text, [field]: value === undefined ? '' : String(value) })}
-          error={tried && number(field) === null ? 'Give millimetres, up to 20000.' : undefined}
+          error={tried && number(field) === null ? words.add.wrong : undefined}
         />
       ))}
       <Button variant="default" onClick={put}>
-        Put it on the wall
+        {words.add.put}
       </Button>
       {draw === undefined ? null : (
         <Button variant="default" aria-pressed={drawing !== null} onClick={() => draw(kind)}>
-          {drawing === null ? 'Draw it on the wall' : 'Now draw from corner to corner; Escape stops'}
+          {drawing === null ? words.add.draw : words.add.drawing}
         </Button>
       )}
     </div>
@@ -100,6 +99,6 @@ function ByNumbers({ wall, add, draw, drawing }: Add) {
 
 /** What a new thing of a kind is called. */
 export function nameOf(kind: ObstacleKind, others: readonly Pick<Obstacle, 'name'>[]): string {
-  const label = kind === 'other' ? 'Something else' : obstacleKinds.find(({ value }) => value === kind)?.label
+  const label = kind === 'other' ? words.add.other : obstacleKinds.find(({ value }) => value === kind)?.label
   return freeName(label ?? kind, others)
 }

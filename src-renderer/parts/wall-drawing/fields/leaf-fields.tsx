@@ -5,16 +5,17 @@ import { useOpenJob } from '../../../draft/use-draft.ts'
 import type { Choice } from '../../words.ts'
 import { sides } from '../../words.ts'
 import styles from '../wall-drawing.module.css'
+import { words } from './fields.words.ts'
 
 type LeafAt = { readonly path: string; readonly obstacle: Obstacle }
 
 const places: readonly Choice[] = [
-  { value: 'thisWall', label: 'In this wall' },
-  { value: 'wallAtCorner', label: 'In the wall round the corner' },
+  { value: 'thisWall', label: words.leaf.inThisWall },
+  { value: 'wallAtCorner', label: words.leaf.roundCorner },
 ]
 const frames: readonly Choice[] = [
-  { value: 'near', label: 'On the side near this wall' },
-  { value: 'far', label: 'On the far side' },
+  { value: 'near', label: words.leaf.near },
+  { value: 'far', label: words.leaf.far },
 ]
 
 /** A leaf as wide as its frame leaves it (practice: 32 mm a side). */
@@ -42,33 +43,29 @@ export function LeafFields({ path, obstacle }: LeafAt) {
           variant="default"
           onClick={() => change({ kind: 'set', path: `${path}.leaf`, value: usualLeaf(obstacle) })}
         >
-          Give the leaf of {name}
+          {words.leaf.give(name)}
         </Button>
       </div>
     )
   }
   return (
     <fieldset className={styles.leaf}>
-      <legend>The leaf of {name}</legend>
+      <legend>{words.leaf.title(name)}</legend>
       <WhereChoice path={`${path}.leaf`} leaf={leaf} />
       {leaf.in === 'thisWall' ? (
-        <DraftChoice path={`${path}.leaf.hinge`} label="Hinges" choices={sides} />
+        <DraftChoice path={`${path}.leaf.hinge`} label={words.leaf.hinges} choices={sides} />
       ) : (
         <>
-          <DraftChoice path={`${path}.leaf.corner`} label="Which corner" choices={sides} />
-          <DraftChoice path={`${path}.leaf.hinge`} label="Hinges" choices={frames} />
-          <DraftNumber path={`${path}.leaf.jambMm`} label="Its frame from this wall (mm)" />
+          <DraftChoice path={`${path}.leaf.corner`} label={words.leaf.corner} choices={sides} />
+          <DraftChoice path={`${path}.leaf.hinge`} label={words.leaf.hinges} choices={frames} />
+          <DraftNumber path={`${path}.leaf.jambMm`} label={words.leaf.jamb} />
         </>
       )}
-      <DraftNumber path={`${path}.leaf.leafMm`} label="Length of the leaf (mm)" />
-      <DraftNumber
-        path={`${path}.leaf.opensDeg`}
-        label="Opens how far (degrees)"
-        hint="Empty for a quarter turn"
-      />
-      <DraftCheck path={`${path}.leaf.opensIntoRoom`} label="It opens into this room" />
+      <DraftNumber path={`${path}.leaf.leafMm`} label={words.leaf.length} />
+      <DraftNumber path={`${path}.leaf.opensDeg`} label={words.leaf.opens} hint={words.leaf.opensSays} />
+      <DraftCheck path={`${path}.leaf.opensIntoRoom`} label={words.leaf.intoRoom} />
       <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path: `${path}.leaf` })}>
-        Leave the leaf out
+        {words.leaf.leaveOut}
       </Button>
     </fieldset>
   )
@@ -78,7 +75,7 @@ export function LeafFields({ path, obstacle }: LeafAt) {
 function WhereChoice({ path, leaf }: { readonly path: string; readonly leaf: DoorLeaf }) {
   const { change } = useOpenJob()
   return (
-    <div className={styles.where} role="group" aria-label="Where the door is">
+    <div className={styles.where} role="group" aria-label={words.leaf.where}>
       {places.map(({ value, label }) => (
         <button
           key={value}

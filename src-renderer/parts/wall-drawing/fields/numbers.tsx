@@ -13,6 +13,7 @@ import { NumberBox } from './number-box.tsx'
 import type { Board } from '../use-board.ts'
 import type { Placed } from '../use-set-out-here.ts'
 import styles from '../wall-drawing.module.css'
+import { words } from './fields.words.ts'
 
 type Numbers = { readonly board: Board; readonly paths: Paths; readonly placed: Placed }
 
@@ -21,8 +22,8 @@ export function Numbers({ board, paths, placed }: Numbers) {
   const { swap, wall } = board.now
   const obstacles = wall.obstacles ?? []
   const things: readonly { readonly thing: Thing; readonly label: string }[] = [
-    { thing: 'emitter', label: 'The new emitter' },
-    ...(swap.existing === undefined ? [] : [{ thing: 'old' as const, label: 'What hangs there now' }]),
+    { thing: 'emitter', label: words.numbers.emitter },
+    ...(swap.existing === undefined ? [] : [{ thing: 'old' as const, label: words.numbers.old }]),
     ...obstacles.map(({ obstacleId, name }) => ({ thing: { obstacleId }, label: name })),
   ]
   const chosenAt = Math.max(
@@ -34,9 +35,9 @@ export function Numbers({ board, paths, placed }: Numbers) {
     typeof thing === 'string' ? -1 : obstacles.findIndex((one) => one.obstacleId === thing.obstacleId)
   const obstacle = obstacles[nth]
   return (
-    <section className={styles.numbers} aria-label="Numbers of what is chosen">
+    <section className={styles.numbers} aria-label={words.numbers.name}>
       <NativeSelect
-        label="Chosen on the drawing"
+        label={words.numbers.chosen}
         value={String(chosenAt)}
         data={things.map(({ label }, at) => ({ value: String(at), label }))}
         onChange={({ currentTarget }) => {
@@ -67,14 +68,14 @@ function EmitterNumbers({ swap, path, placed }: EmitterAt) {
   return (
     <>
       <NumberBox
-        label="Its centre from the left (mm)"
+        label={words.numbers.centre}
         value={centre.kind === 'at' ? centre.xMm : placed.setOut.centreMm}
         error={useProblemsAt(`${path}.centre.xMm`)}
         set={(xMm) => change({ kind: 'set', path: `${path}.centre`, value: { kind: 'at', xMm } })}
         settle={settle}
       />
       <NumberBox
-        label="Its bottom edge above the floor (mm)"
+        label={words.numbers.bottomEdge}
         value={swap.bottomMm}
         error={useProblemsAt(`${path}.bottomMm`)}
         set={(value) => change({ kind: 'set', path: `${path}.bottomMm`, value })}
@@ -93,13 +94,13 @@ function WaysBack({ swap, path }: { readonly swap: Swap; readonly path: string }
   const ways: readonly { readonly label: string; readonly centre: CentreChoice; readonly there: boolean }[] =
     [
       {
-        label: 'Back between the pipes',
+        label: words.numbers.backBetween,
         centre: { kind: 'betweenPipes' },
         there: has('left') && has('right'),
       },
-      { label: 'Back to the left pipe', centre: { kind: 'fromPipe', side: 'left' }, there: has('left') },
-      { label: 'Back to the right pipe', centre: { kind: 'fromPipe', side: 'right' }, there: has('right') },
-      { label: 'Back to the middle of the wall', centre: { kind: 'middleOfWall' }, there: true },
+      { label: words.numbers.backLeft, centre: { kind: 'fromPipe', side: 'left' }, there: has('left') },
+      { label: words.numbers.backRight, centre: { kind: 'fromPipe', side: 'right' }, there: has('right') },
+      { label: words.numbers.backMiddle, centre: { kind: 'middleOfWall' }, there: true },
     ]
   return (
     <div className={styles.ways}>
@@ -124,16 +125,8 @@ function WaysBack({ swap, path }: { readonly swap: Swap; readonly path: string }
 function OldNumbers({ path }: { readonly path: string }) {
   return (
     <>
-      <DraftNumber
-        path={`${path}.leftMm`}
-        label="Its left edge from the left (mm)"
-        hint="Empty if not measured"
-      />
-      <DraftNumber
-        path={`${path}.bottomMm`}
-        label="Its bottom above the floor (mm)"
-        hint="Empty if not measured"
-      />
+      <DraftNumber path={`${path}.leftMm`} label={words.numbers.leftEdge} hint={words.numbers.notMeasured} />
+      <DraftNumber path={`${path}.bottomMm`} label={words.numbers.bottom} hint={words.numbers.notMeasured} />
     </>
   )
 }
@@ -144,19 +137,15 @@ function ObstacleNumbers({ path, obstacle, removed }: ObstacleAt) {
   const { change } = useOpenJob()
   return (
     <>
-      <DraftText path={`${path}.name`} label="Its name" />
-      <DraftChoice path={`${path}.kind`} label="Its kind" choices={obstacleKinds} />
+      <DraftText path={`${path}.name`} label={words.numbers.itsName} />
+      <DraftChoice path={`${path}.kind`} label={words.numbers.itsKind} choices={obstacleKinds} />
       <div className={styles.four}>
-        <DraftNumber path={`${path}.xMm`} label="Its place from the left (mm)" />
-        <DraftNumber path={`${path}.yMm`} label="Its height above the floor (mm)" />
-        <DraftNumber path={`${path}.widthMm`} label="Its width (mm)" />
-        <DraftNumber path={`${path}.heightMm`} label="Its height (mm)" />
+        <DraftNumber path={`${path}.xMm`} label={words.numbers.fromLeft} />
+        <DraftNumber path={`${path}.yMm`} label={words.numbers.aboveFloor} />
+        <DraftNumber path={`${path}.widthMm`} label={words.numbers.width} />
+        <DraftNumber path={`${path}.heightMm`} label={words.numbers.height} />
       </div>
-      <DraftNumber
-        path={`${path}.clearanceMm`}
-        label="Clear space it asks (mm)"
-        hint="Empty for your usual"
-      />
+      <DraftNumber path={`${path}.clearanceMm`} label={words.numbers.clear} hint={words.numbers.clearSays} />
       <LeafFields path={path} obstacle={obstacle} />
       <Button
         variant="subtle"
@@ -166,7 +155,7 @@ function ObstacleNumbers({ path, obstacle, removed }: ObstacleAt) {
           change({ kind: 'remove', path })
         }}
       >
-        Take {obstacle.name} off the wall
+        {words.numbers.takeOff(obstacle.name)}
       </Button>
     </>
   )

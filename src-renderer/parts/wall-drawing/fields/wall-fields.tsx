@@ -4,6 +4,7 @@ import { DraftCheck, DraftNumber } from '../../../draft/fields.tsx'
 import { useOpenJob } from '../../../draft/use-draft.ts'
 import { FieldGrid } from '../../card.tsx'
 import styles from '../wall-drawing.module.css'
+import { words } from './fields.words.ts'
 
 type WallAt = { readonly path: string; readonly wall: Wall }
 
@@ -32,21 +33,21 @@ function Studs({ path, known, wall }: Part) {
     return (
       <div className={styles.more}>
         <Button variant="default" onClick={() => change({ kind: 'set', path, value: usualStuds })}>
-          Give the studs
+          {words.studs.give}
         </Button>
       </div>
     )
   }
   return (
     <fieldset className={styles.part}>
-      <legend>Studs of {wall.name}</legend>
+      <legend>{words.studs.title(wall.name)}</legend>
       <FieldGrid>
-        <DraftNumber path={`${path}.firstMm`} label="First stud’s middle (mm)" />
-        <DraftNumber path={`${path}.spacingMm`} label="Stud spacing (mm)" />
-        <DraftNumber path={`${path}.widthMm`} label="Stud width (mm)" />
+        <DraftNumber path={`${path}.firstMm`} label={words.studs.first} />
+        <DraftNumber path={`${path}.spacingMm`} label={words.studs.spacing} />
+        <DraftNumber path={`${path}.widthMm`} label={words.studs.width} />
       </FieldGrid>
       <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path })}>
-        Leave the studs out
+        {words.studs.leaveOut}
       </Button>
     </fieldset>
   )
@@ -57,9 +58,9 @@ function TileFields({ path, wall }: WallAt) {
   const tiles = `${path}.tiles`
   return (
     <fieldset className={styles.part}>
-      <legend>Tiles of {wall.name}</legend>
+      <legend>{words.tiles.title(wall.name)}</legend>
       <FieldGrid>
-        <DraftNumber path={`${path}.tiledToMm`} label="Tiled up to (mm)" hint="Empty if to the ceiling" />
+        <DraftNumber path={`${path}.tiledToMm`} label={words.tiles.upTo} hint={words.tiles.upToSays} />
       </FieldGrid>
       {wall.tiles === undefined ? (
         <Button
@@ -67,24 +68,24 @@ function TileFields({ path, wall }: WallAt) {
           variant="default"
           onClick={() => change({ kind: 'set', path: tiles, value: usualTiles })}
         >
-          Give the size of the tiles
+          {words.tiles.give}
         </Button>
       ) : (
         <>
           <div className={styles.more}>
             <FieldGrid>
-              <DraftNumber path={`${tiles}.widthMm`} label="Tile width (mm)" />
-              <DraftNumber path={`${tiles}.heightMm`} label="Tile height (mm)" />
-              <DraftNumber path={`${tiles}.jointMm`} label="Joint (mm)" />
-              <DraftNumber path={`${tiles}.xMm`} label="A joint crossing, from the left (mm)" />
-              <DraftNumber path={`${tiles}.yMm`} label="The same crossing, above the floor (mm)" />
+              <DraftNumber path={`${tiles}.widthMm`} label={words.tiles.width} />
+              <DraftNumber path={`${tiles}.heightMm`} label={words.tiles.height} />
+              <DraftNumber path={`${tiles}.jointMm`} label={words.tiles.joint} />
+              <DraftNumber path={`${tiles}.xMm`} label={words.tiles.crossingX} />
+              <DraftNumber path={`${tiles}.yMm`} label={words.tiles.crossingY} />
             </FieldGrid>
           </div>
           <div className={styles.more}>
-            <DraftCheck path={`${tiles}.halfBond`} label="Laid half over, like bricks" optional />
+            <DraftCheck path={`${tiles}.halfBond`} label={words.tiles.halfBond} optional />
           </div>
           <Button variant="subtle" color="gray" onClick={() => change({ kind: 'remove', path: tiles })}>
-            Leave the tile sizes out
+            {words.tiles.leaveOut}
           </Button>
         </>
       )}

@@ -1,6 +1,9 @@
 import type { Looked } from '../../../../src-main/engine/wall/drawing/marks/looked.ts'
 import type { Emitter } from '../../../../src-main/domain/item.ts'
 import type { Pipe, Wall } from '../../../../src-main/domain/wall.ts'
+import { words } from '../wall-drawing.words.ts'
+
+const its = words.guides
 
 /** A line across the wall that a thing likes to stand on. */
 export type Guide = {
@@ -36,20 +39,18 @@ export function emitterGuides(
   const left = pipes.find(({ side }) => side === 'left')
   const right = pipes.find(({ side }) => side === 'right')
   return [
-    ...(left !== undefined && right !== undefined
-      ? [at((left.xMm + right.xMm) / 2, 'between the pipes')]
-      : []),
+    ...(left !== undefined && right !== undefined ? [at((left.xMm + right.xMm) / 2, its.betweenPipes)] : []),
     ...(left === undefined
       ? []
       : [
-          { mm: left.xMm + pipeCentresMm / 2, says: 'left valve on its pipe', line: left.xMm },
-          at(left.xMm, 'left pipe'),
+          { mm: left.xMm + pipeCentresMm / 2, says: its.valveOnPipe('left'), line: left.xMm },
+          at(left.xMm, its.pipe('left')),
         ]),
     ...(right === undefined
       ? []
       : [
-          { mm: right.xMm - pipeCentresMm / 2, says: 'right valve on its pipe', line: right.xMm },
-          at(right.xMm, 'right pipe'),
+          { mm: right.xMm - pipeCentresMm / 2, says: its.valveOnPipe('right'), line: right.xMm },
+          at(right.xMm, its.pipe('right')),
         ]),
     ...wallGuides(wall, undefined),
   ]
@@ -63,8 +64,8 @@ export function edgeGuides(
   const middles = wallGuides(wall, obstacleId).map((guide) => ({ ...guide, mm: guide.mm - widthMm / 2 }))
   return [
     ...middles,
-    at(0, 'left end of the wall'),
-    { mm: wall.widthMm - widthMm, says: 'right end of the wall', line: wall.widthMm },
+    at(0, its.end('left')),
+    { mm: wall.widthMm - widthMm, says: its.end('right'), line: wall.widthMm },
   ]
 }
 
@@ -78,8 +79,8 @@ function wallGuides(wall: Wall, exceptId: string | undefined): readonly Guide[] 
     ({ kind, obstacleId }) => kind === 'window' && obstacleId !== exceptId,
   )
   return [
-    at(wall.widthMm / 2, 'middle of the wall'),
-    ...windows.map(({ xMm, widthMm, name }) => at(xMm + widthMm / 2, `middle of ${name}`)),
+    at(wall.widthMm / 2, its.middleOfWall),
+    ...windows.map(({ xMm, widthMm, name }) => at(xMm + widthMm / 2, its.middleOf(name))),
   ]
 }
 
@@ -89,8 +90,8 @@ export function bottomGuides(
   { heightMm }: Pick<Emitter, 'heightMm'>,
 ): readonly Guide[] {
   return looked.flatMap(({ obstacleId, with: what, asks, needMm }): readonly Guide[] => {
-    if (obstacleId === null) return what === 'floor' ? [at(needMm, 'least above the floor')] : []
+    if (obstacleId === null) return what === 'floor' ? [at(needMm, its.leastAboveFloor)] : []
     const mm = asks.bottomMm - heightMm
-    return mm < 0 ? [] : [{ mm, says: `just clear under ${what}`, line: asks.bottomMm }]
+    return mm < 0 ? [] : [{ mm, says: its.justUnder(what), line: asks.bottomMm }]
   })
 }

@@ -1,6 +1,6 @@
 import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
-import type { IssuedQuoteRow } from '../../../../src-main/domain/quote-life.ts'
+import type { IssuedQuoteRow } from '../../../../src-main/domain/follow-up/quote-life.ts'
 import { problemsOf } from '../../../bridge/call.ts'
 import { useGoToField } from '../../../draft/go-to-field.ts'
 import { Card, Stack } from '../../../parts/card.tsx'

@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core'
 import { useState } from 'react'
-import type { IssuedQuoteRow, QuoteState } from '../../../../src-main/domain/quote-life.ts'
+import type { IssuedQuoteRow, QuoteState } from '../../../../src-main/domain/follow-up/quote-life.ts'
 import { Row } from '../../../parts/card.tsx'
 import { dayInWords, money } from '../../../parts/figures-in-words.ts'
 import { Verdict } from '../../../parts/notice.tsx'

@@ -1,4 +1,4 @@
-import type { QuoteEventKind, QuoteState } from '../../../../src-main/domain/quote-life.ts'
+import type { QuoteEventKind, QuoteState } from '../../../../src-main/domain/follow-up/quote-life.ts'
 
 const states: Readonly<Record<QuoteState, string>> = {
   issued: 'Issued, not sent yet',

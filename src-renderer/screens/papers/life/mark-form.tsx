@@ -1,7 +1,7 @@
 import { Button, TextInput } from '@mantine/core'
 import { useState } from 'react'
 import type { JobStage } from '../../../../src-main/domain/job.ts'
-import type { IssuedQuoteRow, QuoteEventKind } from '../../../../src-main/domain/quote-life.ts'
+import type { IssuedQuoteRow, QuoteEventKind } from '../../../../src-main/domain/follow-up/quote-life.ts'
 import { problemsOf } from '../../../bridge/call.ts'
 import { useAsk } from '../../../bridge/use-ask.ts'
 import { FieldGrid, Row, Stack } from '../../../parts/card.tsx'

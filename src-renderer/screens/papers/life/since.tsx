@@ -1,4 +1,4 @@
-import type { IssuedQuoteRow } from '../../../../src-main/domain/quote-life.ts'
+import type { IssuedQuoteRow } from '../../../../src-main/domain/follow-up/quote-life.ts'
 import { problemsOf } from '../../../bridge/call.ts'
 import { useAsk } from '../../../bridge/use-ask.ts'
 import { useOpenJob } from '../../../draft/use-draft.ts'

@@ -1,6 +1,7 @@
 import { TextInput } from '@mantine/core'
 import { useState } from 'react'
 import { typedNumber } from '../../../draft/typed-number.ts'
+import { words } from './bring-in.words.ts'
 
 type Box = {
   readonly column: number
@@ -17,16 +18,16 @@ export function BreakBox({ column, fromPacks, change }: Box) {
     if (packs === fromPacks) return setError(null)
     if (packs === undefined) return change(undefined)
     if (typeof packs === 'string' || !Number.isInteger(packs) || packs < 2 || packs > 100_000)
-      return setError('A whole number of packs, 2 or more')
+      return setError(words.breakBox.wrong)
     setError(null)
     change(packs)
   }
   return (
     <TextInput
-      aria-label={`Column ${column} holds the price from how many packs`}
-      leftSection="from"
+      aria-label={words.breakBox.name(column)}
+      leftSection={words.breakBox.from}
       leftSectionWidth={56}
-      rightSection="packs"
+      rightSection={words.breakBox.packs}
       rightSectionWidth={62}
       inputMode="numeric"
       mt={4}

@@ -5,6 +5,7 @@ import { Link } from 'wouter'
 import { call, sentencesOf } from '../../../bridge/call.ts'
 import { Card, FieldGrid, Row, Stack } from '../../../parts/card.tsx'
 import { Notice, ProblemList } from '../../../parts/notice.tsx'
+import { words } from './bring-in.words.ts'
 import { Compared } from './compared.tsx'
 import { HowRead } from './how-read.tsx'
 import styles from '../prices.module.css'
@@ -53,10 +54,7 @@ function ChooseFile({ steps }: { readonly steps: BringInSteps }) {
     take(event.dataTransfer.files[0])
   }
   return (
-    <Card
-      title="1. Whose file is it?"
-      says="CSV, a spreadsheet (XLSX) or a UBL catalogue, as the supplier sent it."
-    >
+    <Card title={words.choose.title} says={words.choose.says}>
       <div
         className={styles.drop}
         data-over={over}
@@ -68,31 +66,33 @@ function ChooseFile({ steps }: { readonly steps: BringInSteps }) {
         onDrop={drop}
       >
         <NativeSelect
-          label="Supplier"
+          label={words.choose.supplier}
           value={steps.supplierId}
-          data={[{ value: '', label: 'Choose the supplier' }, ...names]}
+          data={[{ value: '', label: words.choose.chooseSupplier }, ...names]}
           onChange={({ currentTarget }) => steps.forSupplier(currentTarget.value)}
         />
         <FileButton
           accept=".csv,.tsv,.txt,.xlsx,.xml"
-          inputProps={{ 'aria-label': 'Price file to bring in', tabIndex: -1 }}
+          inputProps={{ 'aria-label': words.choose.file, tabIndex: -1 }}
           onChange={take}
         >
           {(props) => (
             <Button {...props} loading={steps.hand.isPending || steps.look.isPending}>
-              {steps.look.data === undefined ? 'Choose the file' : 'Choose another file'}
+              {steps.look.data === undefined ? words.choose.chooseFile : words.choose.another}
             </Button>
           )}
         </FileButton>
-        <p className={styles.soft}>or drop it here</p>
+        <p className={styles.soft}>{words.choose.drop}</p>
         {steps.look.data === undefined ? null : (
           <p role="status">
-            <strong>{steps.look.data.name}</strong>, {Math.ceil(steps.look.data.bytes / 1024)} kB
+            <strong>{steps.look.data.name}</strong>
+            {words.choose.size(Math.ceil(steps.look.data.bytes / 1024))}
           </p>
         )}
       </div>
       <p className={styles.soft}>
-        Not in the list? <Link href="/prices/suppliers">Add the supplier</Link> first.
+        {words.choose.notInList} <Link href="/prices/suppliers">{words.choose.addSupplier}</Link>{' '}
+        {words.choose.first}
       </p>
     </Card>
   )
@@ -100,20 +100,20 @@ function ChooseFile({ steps }: { readonly steps: BringInSteps }) {
 
 function AskWhat({ steps }: { readonly steps: BringInSteps }) {
   return (
-    <Card title="3. What would it change?" says="Nothing changes yet: this only compares.">
+    <Card title={words.ask.title} says={words.ask.says}>
       <FieldGrid>
         <TextInput
           type="date"
-          label="Prices hold from"
-          description="Today when empty, unless the file says"
+          label={words.ask.holdFrom}
+          description={words.ask.holdFromSays}
           value={steps.validFrom}
           onChange={({ currentTarget }) => steps.setValidFrom(currentTarget.value)}
         />
       </FieldGrid>
       <Checkbox
         mt="md"
-        label="This file is only a part of the list"
-        description="Then rows that it does not have stay as they are, and are not marked as gone"
+        label={words.ask.part}
+        description={words.ask.partSays}
         checked={steps.part}
         onChange={({ currentTarget }) => steps.sayPart(currentTarget.checked)}
       />
@@ -124,9 +124,9 @@ function AskWhat({ steps }: { readonly steps: BringInSteps }) {
           loading={steps.compare.isPending}
           onClick={() => steps.compare.mutate()}
         >
-          Compare with my prices
+          {words.ask.compare}
         </Button>
-        {steps.supplierId === '' ? <p className={styles.soft}>Choose the supplier first.</p> : null}
+        {steps.supplierId === '' ? <p className={styles.soft}>{words.ask.supplierFirst}</p> : null}
       </Row>
     </Card>
   )
@@ -138,14 +138,16 @@ function Working({ steps }: { readonly steps: BringInSteps }) {
   if (!running) return null
   const share = progress?.done ?? null
   return (
-    <Card title={progress?.says === undefined || progress.says === '' ? 'Reading the file' : progress.says}>
+    <Card
+      title={progress?.says === undefined || progress.says === '' ? words.working.reading : progress.says}
+    >
       <Progress
         value={share === null ? 100 : share * 100}
         animated={share === null}
-        aria-label={share === null ? 'At work' : `${Math.round(share * 100)} % done`}
+        aria-label={share === null ? words.working.atWork : words.working.done(Math.round(share * 100))}
       />
       <Button mt="md" variant="default" onClick={() => void call('work.cancel', { workId: steps.workId })}>
-        Stop; leave everything as it was
+        {words.working.stop}
       </Button>
     </Card>
   )
@@ -155,9 +157,7 @@ function Troubles({ steps }: { readonly steps: BringInSteps }) {
   const problems = [steps.hand, steps.look, steps.compare, steps.apply].flatMap(({ error }) =>
     sentencesOf(error),
   )
-  return problems.length === 0 ? null : (
-    <ProblemList title="The file was not taken in; nothing has changed" problems={problems} />
-  )
+  return problems.length === 0 ? null : <ProblemList title={words.working.failed} problems={problems} />
 }
 
 function TakenIn({ steps }: { readonly steps: BringInSteps }) {
@@ -165,19 +165,14 @@ function TakenIn({ steps }: { readonly steps: BringInSteps }) {
   const nothing = steps.apply.data?.changeNo === null
   return (
     <div role="status">
-      <Notice tone="good" title={nothing ? 'Nothing was new' : 'The prices are taken in'}>
-        {counts === undefined ? null : (
-          <p>
-            {counts.new} new, {counts.changed} changed, {counts.unchanged} as they were, {counts.rejected} not
-            taken.
-          </p>
-        )}
+      <Notice tone="good" title={nothing ? words.taken.nothing : words.taken.title}>
+        {counts === undefined ? null : <p>{words.taken.counts(counts)}</p>}
         <Row>
           <Button component={Link} href="/prices/done" variant="default" mt="sm">
-            See or undo what was changed
+            {words.taken.seeDone}
           </Button>
           <Button mt="sm" onClick={steps.startOver}>
-            Bring in another file
+            {words.taken.another}
           </Button>
         </Row>
       </Notice>

@@ -5,6 +5,7 @@ import { Card, Stack } from '../../../parts/card.tsx'
 import { money, plain } from '../../../parts/figures-in-words.ts'
 import { Breaks } from '../breaks.tsx'
 import styles from '../prices.module.css'
+import { words } from './bring-in.words.ts'
 import type { Comparison } from './use-bring-in.ts'
 
 type Change = Comparison['changed'][number]
@@ -26,10 +27,10 @@ export function Compared({ comparison, busy, take }: Shown) {
   const nothing = counts.new + counts.changed + counts.missing === 0
   return (
     <Card
-      title={nothing ? 'Nothing would change' : '4. This is what would change'}
+      title={nothing ? words.compared.nothing : words.compared.title}
       aside={
         <Button loading={busy} onClick={() => take(links)} disabled={nothing && links.length === 0}>
-          Take these prices in
+          {words.compared.take}
         </Button>
       }
     >
@@ -37,33 +38,26 @@ export function Compared({ comparison, busy, take }: Shown) {
         <Counts counts={counts} />
         <OpenWork openWork={comparison.openWork} />
         <Cautions cautions={comparison.cautions ?? []} />
-        <Part
-          title="Changed, the biggest rises first"
-          many={counts.changed}
-          shown={comparison.changed.length}
-        >
-          <Changes rows={comparison.changed} name="Changed rows" />
+        <Part title={words.compared.changed} many={counts.changed} shown={comparison.changed.length}>
+          <Changes rows={comparison.changed} name={words.compared.changedRows} />
         </Part>
-        <Part title="New" many={counts.new} shown={comparison.added.length}>
-          <Changes rows={comparison.added} name="New rows" />
+        <Part title={words.compared.new} many={counts.new} shown={comparison.added.length}>
+          <Changes rows={comparison.added} name={words.compared.newRows} />
         </Part>
-        <Part
-          title="In your list but not in the file"
-          many={counts.missing}
-          shown={comparison.missing.length}
-        >
-          <Changes rows={comparison.missing} name="Missing rows" />
+        <Part title={words.compared.missing} many={counts.missing} shown={comparison.missing.length}>
+          <Changes rows={comparison.missing} name={words.compared.missingRows} />
         </Part>
-        <Part title="Not taken, and why" many={counts.rejected} shown={comparison.rejected.length}>
+        <Part title={words.compared.rejected} many={counts.rejected} shown={comparison.rejected.length}>
           <ul className={styles.plainList}>
             {comparison.rejected.map((row) => (
               <li key={row.rowNo}>
-                <strong>Row {row.rowNo}.</strong> {row.says} <span className={styles.soft}>{row.text}</span>
+                <strong>{words.compared.row(row.rowNo)}</strong> {row.says}{' '}
+                <span className={styles.soft}>{row.text}</span>
               </li>
             ))}
           </ul>
         </Part>
-        <Part title="The same code twice" many={counts.duplicated} shown={comparison.duplicated.length}>
+        <Part title={words.compared.duplicated} many={counts.duplicated} shown={comparison.duplicated.length}>
           <ul className={styles.plainList}>
             {comparison.duplicated.map((row) => (
               <li key={row.code}>{row.says}</li>
@@ -78,16 +72,14 @@ export function Compared({ comparison, busy, take }: Shown) {
 
 /** What is taken in spite of a flaw: to be looked at before it is. */
 function Cautions({ cautions }: { readonly cautions: NonNullable<Comparison['cautions']> }) {
-  const rows = (rowNos: readonly number[], many: number) => {
-    const named = rowNos.join(', ')
-    return `${many === 1 ? 'Row' : 'Rows'} ${named}${many > rowNos.length ? ` and ${many - rowNos.length} more` : ''}`
-  }
+  const rows = (rowNos: readonly number[], many: number) =>
+    words.compared.rows(rowNos.join(', '), many, many - rowNos.length)
   return (
-    <Part title="Taken, but look at these" many={cautions.length} shown={cautions.length}>
+    <Part title={words.compared.cautions} many={cautions.length} shown={cautions.length}>
       <ul className={styles.plainList}>
         {cautions.map(({ says, rows: many, rowNos }) => (
           <li key={says}>
-            <strong>{rows(rowNos, many)}.</strong> {says}
+            <strong>{rows(rowNos, many)}</strong> {says}
           </li>
         ))}
       </ul>
@@ -104,12 +96,12 @@ type Suggest = {
 /** Rows that look like items of the catalogue: each stays ticked, or is unticked. */
 function Suggested({ suggested, refused, refuse }: Suggest) {
   return (
-    <Part title="These look like items of your catalogue" many={suggested.length} shown={suggested.length}>
+    <Part title={words.compared.suggested} many={suggested.length} shown={suggested.length}>
       <Stack>
         {suggested.map(({ code, name, itemName, because }) => (
           <Checkbox
             key={code}
-            label={`${code} ${name} is ${itemName}`}
+            label={words.compared.is(code, name, itemName)}
             description={because}
             checked={!refused.includes(code)}
             onChange={({ currentTarget }) =>
@@ -122,17 +114,9 @@ function Suggested({ suggested, refused, refuse }: Suggest) {
   )
 }
 
-const inWords = {
-  new: 'new',
-  changed: 'changed',
-  unchanged: 'as they were',
-  missing: 'missing from the file',
-  rejected: 'not taken',
-  duplicated: 'given twice',
-} as const
-
 function Counts({ counts }: Pick<Comparison, 'counts'>) {
   const many = new Intl.NumberFormat('en-GB')
+  const inWords = words.compared.counts
   return (
     <dl className={styles.counts}>
       {(Object.keys(inWords) as (keyof typeof inWords)[]).map((kind) => (
@@ -146,14 +130,18 @@ function Counts({ counts }: Pick<Comparison, 'counts'>) {
 }
 
 function OpenWork({ openWork }: Pick<Comparison, 'openWork'>) {
-  if (openWork.length === 0) return <p>No job of yours costs more or less by it.</p>
+  if (openWork.length === 0) return <p>{words.compared.noJob}</p>
   return (
     <div>
-      <h3>Your jobs, at cost before tax</h3>
+      <h3>{words.compared.jobs}</h3>
       <ul className={styles.plainList}>
         {openWork.map(({ jobId, title, wasPence, willPence }) => (
           <li key={jobId}>
-            {title}: {money(wasPence)} now, {money(willPence)} then ({moneyMore(willPence - wasPence)})
+            {words.compared.job(title, {
+              was: money(wasPence),
+              will: money(willPence),
+              more: moneyMore(willPence - wasPence),
+            })}
           </li>
         ))}
       </ul>
@@ -162,7 +150,7 @@ function OpenWork({ openWork }: Pick<Comparison, 'openWork'>) {
 }
 
 function moneyMore(pence: number): string {
-  return pence < 0 ? `${money(-pence)} less` : `${money(pence)} more`
+  return pence < 0 ? words.compared.less(money(-pence)) : words.compared.more(money(pence))
 }
 
 type Part = {
@@ -178,8 +166,11 @@ function Part({ title, many, shown, children }: Part) {
     <details className={styles.part} open>
       <summary>
         <h3>
-          {title} ({new Intl.NumberFormat('en-GB').format(many)}
-          {shown < many ? `, the first ${shown} shown` : ''})
+          {words.compared.part(
+            title,
+            new Intl.NumberFormat('en-GB').format(many),
+            shown < many ? shown : null,
+          )}
         </h3>
       </summary>
       {children}
@@ -194,16 +185,16 @@ export function Changes({ rows, name }: { readonly rows: readonly Change[]; read
       <table className={styles.table}>
         <thead>
           <tr>
-            <th scope="col">Code</th>
-            <th scope="col">Name</th>
+            <th scope="col">{words.columns.code}</th>
+            <th scope="col">{words.columns.name}</th>
             <th scope="col" className={styles.number}>
-              Now
+              {words.columns.now}
             </th>
             <th scope="col" className={styles.number}>
-              Then
+              {words.columns.will}
             </th>
             <th scope="col" className={styles.number}>
-              Change
+              {words.columns.change}
             </th>
           </tr>
         </thead>
@@ -231,11 +222,13 @@ export function Changes({ rows, name }: { readonly rows: readonly Change[]; read
 
 function amount(pence: number | null, holds: number | undefined): string {
   if (pence === null) return ''
-  return holds === undefined || holds === 1 ? money(pence) : `${money(pence)} for ${plain(holds)}`
+  return holds === undefined || holds === 1
+    ? money(pence)
+    : words.compared.forPack(money(pence), plain(holds))
 }
 
 function rise({ risesBasisPoints, wasBreaks, willBreaks }: Change): string {
-  if (risesBasisPoints === 0 && (wasBreaks ?? willBreaks) !== undefined) return 'breaks only'
+  if (risesBasisPoints === 0 && (wasBreaks ?? willBreaks) !== undefined) return words.compared.breaksOnly
   if (risesBasisPoints === undefined) return ''
   const percent = plain(Math.abs(risesBasisPoints) / 100)
   return risesBasisPoints < 0 ? `−${percent} %` : `+${percent} %`

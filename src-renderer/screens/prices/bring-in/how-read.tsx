@@ -3,25 +3,11 @@ import type { ColumnMeaning, FileReading } from '../../../../src-main/domain/pri
 import { Card, FieldGrid } from '../../../parts/card.tsx'
 import { Notice } from '../../../parts/notice.tsx'
 import { BreakBox, quantitySeen } from './break-box.tsx'
+import { words } from './bring-in.words.ts'
 import { money } from '../../../parts/figures-in-words.ts'
 import { Breaks } from '../breaks.tsx'
 import styles from '../prices.module.css'
 import type { Look } from './use-bring-in.ts'
-
-const meanings: Readonly<Record<ColumnMeaning, string>> = {
-  code: 'Code',
-  name: 'Name',
-  gtin: 'Bar code (GTIN)',
-  packHolds: 'Pack holds',
-  price: 'Price',
-  pricePer: 'Price is for',
-  unit: 'Unit',
-  group: 'Discount group',
-  breakFromPacks: 'Break quantity',
-  breakPrice: 'Break price',
-  validFrom: 'Holds from',
-  validTo: 'Holds until',
-}
 
 type How = {
   readonly look: Look
@@ -32,15 +18,12 @@ type How = {
 /** How the file is read, with its first rows: every guess is shown and can be put right. */
 export function HowRead({ look, reading, change }: How) {
   return (
-    <Card
-      title="2. Is it read rightly?"
-      says={look.remembered ? 'Read as this supplier’s last file was.' : 'Put right what was guessed wrong.'}
-    >
+    <Card title={words.read.title} says={look.remembered ? words.read.remembered : words.read.guessed}>
       <FieldGrid>
         {reading.form === 'text' ? <TextWays reading={reading} change={change} /> : null}
         {look.sheets === undefined || look.sheets.length < 2 ? null : (
           <NativeSelect
-            label="Sheet"
+            label={words.read.sheet}
             value={reading.sheet ?? look.sheets[0] ?? ''}
             data={[...look.sheets]}
             onChange={({ currentTarget }) => change({ ...reading, sheet: currentTarget.value })}
@@ -52,7 +35,7 @@ export function HowRead({ look, reading, change }: How) {
       <Understood look={look} />
       {(look.notes ?? []).length === 0 ? null : (
         <div className={styles.above}>
-          <Notice tone="warn" title="Look at this first">
+          <Notice tone="warn" title={words.read.lookFirst}>
             <ul>
               {(look.notes ?? []).slice(0, 8).map((says) => (
                 <li key={says}>{says}</li>
@@ -71,26 +54,26 @@ function TextWays({ reading, change }: Ways) {
   return (
     <>
       <NativeSelect
-        label="Columns are parted by"
+        label={words.read.delimiter}
         value={reading.delimiter ?? ','}
         data={[
-          { value: ',', label: 'Commas' },
-          { value: ';', label: 'Semicolons' },
-          { value: '\t', label: 'Tabs' },
-          { value: '|', label: 'Upright strokes' },
+          { value: ',', label: words.read.commas },
+          { value: ';', label: words.read.semicolons },
+          { value: '\t', label: words.read.tabs },
+          { value: '|', label: words.read.strokes },
         ]}
         onChange={({ currentTarget }) =>
           change({ ...reading, delimiter: currentTarget.value as NonNullable<FileReading['delimiter']> })
         }
       />
       <NativeSelect
-        label="Letters are written in"
+        label={words.read.encoding}
         value={reading.encoding ?? 'utf-8'}
         data={[
-          { value: 'utf-8', label: 'Unicode (UTF-8)' },
-          { value: 'windows-1252', label: 'Western European (Windows)' },
-          { value: 'utf-16le', label: 'Unicode (UTF-16)' },
-          { value: 'utf-16be', label: 'Unicode (UTF-16, big end first)' },
+          { value: 'utf-8', label: words.read.utf8 },
+          { value: 'windows-1252', label: words.read.windows1252 },
+          { value: 'utf-16le', label: words.read.utf16le },
+          { value: 'utf-16be', label: words.read.utf16be },
         ]}
         onChange={({ currentTarget }) =>
           change({ ...reading, encoding: currentTarget.value as NonNullable<FileReading['encoding']> })
@@ -104,8 +87,8 @@ function RowWays({ reading, change }: Ways) {
   return (
     <>
       <NumberInput
-        label="Row of the headings"
-        description="0 when there are none"
+        label={words.read.headerRow}
+        description={words.read.headerRowSays}
         min={0}
         max={1000}
         size="md"
@@ -115,30 +98,30 @@ function RowWays({ reading, change }: Ways) {
         }
       />
       <NativeSelect
-        label="Pence come after"
+        label={words.read.decimal}
         value={reading.decimal}
         data={[
-          { value: 'point', label: 'a point: 1,234.50' },
-          { value: 'comma', label: 'a comma: 1.234,50' },
+          { value: 'point', label: words.read.point },
+          { value: 'comma', label: words.read.comma },
         ]}
         onChange={({ currentTarget }) =>
           change({ ...reading, decimal: currentTarget.value as FileReading['decimal'] })
         }
       />
       <NativeSelect
-        label="Dates are written"
+        label={words.read.dates}
         value={reading.dates}
         data={[
-          { value: 'dayFirst', label: 'day first: 31/01/2026' },
-          { value: 'monthFirst', label: 'month first: 01/31/2026' },
-          { value: 'yearFirst', label: 'year first: 2026-01-31' },
+          { value: 'dayFirst', label: words.read.dayFirst },
+          { value: 'monthFirst', label: words.read.monthFirst },
+          { value: 'yearFirst', label: words.read.yearFirst },
         ]}
         onChange={({ currentTarget }) =>
           change({ ...reading, dates: currentTarget.value as FileReading['dates'] })
         }
       />
       <Checkbox
-        label="Prices are for one, not for the pack"
+        label={words.read.perUnit}
         checked={reading.pricePerUnit === true}
         onChange={({ currentTarget }) => change({ ...reading, pricePerUnit: currentTarget.checked })}
       />
@@ -160,11 +143,11 @@ function Raw({ look, reading, change }: How) {
   const columns = Array.from({ length: Math.min(wide, 40) }, (_, at) => at)
   const isUsed = (at: number) => reading.columns.some((column) => column.at === at)
   return (
-    <div className={styles.wideTable} tabIndex={0} role="region" aria-label="The file’s first rows">
+    <div className={styles.wideTable} tabIndex={0} role="region" aria-label={words.read.firstRows}>
       <table className={styles.raw}>
         <thead>
           <tr>
-            <th scope="col">Row</th>
+            <th scope="col">{words.read.row}</th>
             {columns.map((at) => (
               <ColumnHead
                 key={at}
@@ -215,11 +198,11 @@ function ColumnHead({ at, heading, column, change }: Head) {
   return (
     <th scope="col">
       <NativeSelect
-        aria-label={`Column ${at + 1} (${heading === '' ? 'no heading' : heading}) holds`}
+        aria-label={words.read.holds(at + 1, heading)}
         value={column?.meaning ?? ''}
         data={[
-          { value: '', label: 'Leave out' },
-          ...Object.entries(meanings).map(([value, label]) => ({ value, label })),
+          { value: '', label: words.read.leaveOut },
+          ...Object.entries(words.read.meanings).map(([value, label]) => ({ value, label })),
         ]}
         onChange={({ currentTarget }) => choose(currentTarget.value)}
       />
@@ -243,20 +226,20 @@ function Understood({ look }: { readonly look: Look }) {
   return (
     <div className={styles.understood}>
       <div>
-        <h3>Understood as</h3>
+        <h3>{words.read.understood}</h3>
         {look.understood.length === 0 ? (
-          <p>No row can be understood yet. Say which column holds the code and which the price.</p>
+          <p>{words.read.noneUnderstood}</p>
         ) : (
           <table className={styles.table}>
             <thead>
               <tr>
-                <th scope="col">Code</th>
-                <th scope="col">Name</th>
+                <th scope="col">{words.columns.code}</th>
+                <th scope="col">{words.columns.name}</th>
                 <th scope="col" className={styles.number}>
-                  Pack
+                  {words.columns.pack}
                 </th>
                 <th scope="col" className={styles.number}>
-                  Price of a pack
+                  {words.columns.packPrice}
                 </th>
               </tr>
             </thead>
@@ -278,12 +261,10 @@ function Understood({ look }: { readonly look: Look }) {
       </div>
       {look.rejected.length === 0 ? null : (
         <div>
-          <h3>Not understood among the first rows</h3>
+          <h3>{words.read.notUnderstood}</h3>
           <ul>
             {look.rejected.slice(0, 6).map((row) => (
-              <li key={row.rowNo}>
-                Row {row.rowNo}: {row.says}
-              </li>
+              <li key={row.rowNo}>{words.read.rowSays(row.rowNo, row.says)}</li>
             ))}
           </ul>
         </div>

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef } from 'react'
 import type { KeyboardEvent } from 'react'
 import styles from '../prices.module.css'
+import { words } from './grid.words.ts'
 import type { PriceEdit } from './use-price-edit.ts'
 import type { PriceRow } from './use-price-rows.ts'
 
@@ -48,7 +49,7 @@ export function PriceBox({ row, edit, busy, type, save, leave, onFocus }: Box) {
       <input
         ref={box}
         className={styles.priceBox}
-        aria-label={`List price of ${row.code}`}
+        aria-label={words.box(row.code)}
         aria-invalid={edit.error !== null}
         aria-describedby={says === null ? undefined : saysId}
         inputMode="decimal"
@@ -64,5 +65,5 @@ export function PriceBox({ row, edit, busy, type, save, leave, onFocus }: Box) {
 }
 
 function beforeDiscount({ discountBasisPoints = 0 }: PriceRow): string {
-  return `On the list, before ${discountBasisPoints / 100} % off`
+  return words.beforeDiscount(discountBasisPoints / 100)
 }

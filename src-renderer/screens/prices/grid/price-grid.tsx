@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { KeyboardEvent, ReactNode } from 'react'
 import { Link } from 'wouter'
 import { dayInWords, money } from '../../../parts/figures-in-words.ts'
+import { words } from './grid.words.ts'
 import { PriceBox } from './price-box.tsx'
 import styles from '../prices.module.css'
 import { usePriceEdit } from './use-price-edit.ts'
@@ -28,8 +29,6 @@ const measures = {
   scrollMargin: headPx,
   scrollPaddingStart: headPx,
 } as const
-
-const columns = ['Code', 'Name', 'Supplier', 'Pack', 'Price', 'Since', 'In the catalogue'] as const
 
 /** Rows of price lists, as many as there are; only those in sight are in the page. A row's price is changed in its place. */
 export function PriceGrid({ rows, chosen, choose }: Grid) {
@@ -60,9 +59,9 @@ export function PriceGrid({ rows, chosen, choose }: Grid) {
       <div
         ref={scroller}
         role="grid"
-        aria-label="Prices found"
+        aria-label={words.name}
         aria-rowcount={rows.found + 1}
-        aria-colcount={columns.length}
+        aria-colcount={words.columns.length}
         aria-activedescendant={`price-row-${at}`}
         tabIndex={0}
         className={styles.grid}
@@ -154,12 +153,10 @@ function Told({ told }: { readonly told: readonly string[] }) {
   return (
     <div role="status" className={styles.told}>
       {told.length === 0 ? (
-        <p className={styles.soft}>
-          To change a price: F2 or a figure on its row, or press it twice. Enter saves, Tab goes on.
-        </p>
+        <p className={styles.soft}>{words.how}</p>
       ) : (
         <p>
-          {told.join(' ')} <Link href="/prices/done">See or undo what was changed</Link>
+          {told.join(' ')} <Link href="/prices/done">{words.seeDone}</Link>
         </p>
       )}
     </div>
@@ -191,7 +188,7 @@ function placeAfter(key: string, { at, count, inSight }: Place): number | undefi
 function GridHead() {
   return (
     <div role="row" aria-rowindex={1} className={styles.gridHead}>
-      {columns.map((name) => (
+      {words.columns.map((name) => (
         <span role="columnheader" key={name}>
           {name}
         </span>
@@ -263,10 +260,10 @@ function Cells({ row, supplierName, onEdit, box }: CellsOf) {
       </span>
       <span role="gridcell" className={styles.clip}>
         {dayInWords(row.validFrom)}
-        {row.stale ? <span className={styles.old}>old</span> : null}
-        {row.goneFrom === undefined ? null : <span className={styles.old}>not listed</span>}
+        {row.stale ? <span className={styles.old}>{words.old}</span> : null}
+        {row.goneFrom === undefined ? null : <span className={styles.old}>{words.notListed}</span>}
       </span>
-      <span role="gridcell">{row.itemId === undefined ? '' : 'yes'}</span>
+      <span role="gridcell">{row.itemId === undefined ? '' : words.inCatalogue}</span>
     </>
   )
 }

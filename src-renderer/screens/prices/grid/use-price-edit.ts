@@ -4,6 +4,7 @@ import { call, problemsOf } from '../../../bridge/call.ts'
 import { penceText, typedPence } from '../../../draft/typed-number.ts'
 import { money } from '../../../parts/figures-in-words.ts'
 import { askPricesAgain } from '../bring-in/use-bring-in.ts'
+import { words } from './grid.words.ts'
 import type { PriceRow } from './use-price-rows.ts'
 
 /** A price that is being typed over in its row. */
@@ -18,10 +19,9 @@ export type PriceEdit = {
 /** What was typed as whole pence, or what is wrong with it. */
 export function typedPrice(text: string): number | string {
   const pence = typedPence(text)
-  if (pence === undefined) return 'Type a price, or press Esc to leave it as it was.'
-  if (typeof pence === 'string')
-    return `“${pence}” is no amount of money. Type pounds and pence, such as 12.50.`
-  return pence < 0 ? 'A price is nought or more.' : pence
+  if (pence === undefined) return words.noPrice
+  if (typeof pence === 'string') return words.noMoney(pence)
+  return pence < 0 ? words.negative : pence
 }
 
 /** The price of one row at a time, typed over in its place; what was saved is told in words. */
@@ -49,7 +49,7 @@ export function usePriceEdit() {
     if (listPence === row.listPence) return then()
     try {
       const { cautions } = await set.mutateAsync({ row, listPence })
-      setTold([`${row.code}: ${money(row.listPence)} is now ${money(listPence)}.`, ...cautions])
+      setTold([words.nowIs(row.code, money(row.listPence), money(listPence)), ...cautions])
       then()
     } catch (error) {
       fail(

@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core'
 import { useRef, useState } from 'react'
-import type { Order, OrderState } from '../../../../src-main/domain/order.ts'
+import type { Order, OrderState } from '../../../../src-main/domain/follow-up/order.ts'
 import { call, sentencesOf } from '../../../bridge/call.ts'
 import { Card, Row, Stack } from '../../../parts/card.tsx'
 import { dayInWords, money } from '../../../parts/figures-in-words.ts'

@@ -1,4 +1,4 @@
-import type { Order, OrderLine } from '../../../../src-main/domain/order.ts'
+import type { Order, OrderLine } from '../../../../src-main/domain/follow-up/order.ts'
 import { dayInWords, money, plain } from '../../../parts/figures-in-words.ts'
 import { Verdict } from '../../../parts/notice.tsx'
 import { amount } from '../amount.ts'

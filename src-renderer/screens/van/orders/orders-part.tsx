@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core'
-import type { OrderRow } from '../../../../src-main/domain/order.ts'
-import type { Picking } from '../../../../src-main/domain/van.ts'
+import type { OrderRow } from '../../../../src-main/domain/follow-up/order.ts'
+import type { Picking } from '../../../../src-main/domain/follow-up/van.ts'
 import { useRef } from 'react'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { Card, Stack } from '../../../parts/card.tsx'

@@ -1,4 +1,4 @@
-import type { PickingBody } from '../../../../src-main/domain/van.ts'
+import type { PickingBody } from '../../../../src-main/domain/follow-up/van.ts'
 import { Card, Stack } from '../../../parts/card.tsx'
 import { plain } from '../../../parts/figures-in-words.ts'
 import { Notice, Verdict } from '../../../parts/notice.tsx'

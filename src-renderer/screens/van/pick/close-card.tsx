@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core'
 import { useEffect, useRef } from 'react'
 import { Link } from 'wouter'
-import type { Picking, PickingLine } from '../../../../src-main/domain/van.ts'
+import type { Picking, PickingLine } from '../../../../src-main/domain/follow-up/van.ts'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { Card, Stack } from '../../../parts/card.tsx'
 import { dayInWords } from '../../../parts/figures-in-words.ts'

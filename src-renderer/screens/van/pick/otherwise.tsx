@@ -1,6 +1,6 @@
 import { Button, TextInput } from '@mantine/core'
 import { useEffect, useRef, useState } from 'react'
-import type { PickingLine } from '../../../../src-main/domain/van.ts'
+import type { PickingLine } from '../../../../src-main/domain/follow-up/van.ts'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { typedNumber } from '../../../draft/typed-number.ts'
 import { FieldGrid, Row, Stack } from '../../../parts/card.tsx'

@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core'
 import { useEffect, useRef, useState } from 'react'
 import type { KeyboardEvent } from 'react'
-import type { PickingLine } from '../../../../src-main/domain/van.ts'
+import type { PickingLine } from '../../../../src-main/domain/follow-up/van.ts'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { plain } from '../../../parts/figures-in-words.ts'
 import { ProblemList, Verdict } from '../../../parts/notice.tsx'

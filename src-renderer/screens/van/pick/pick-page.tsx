@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react'
 import { Link } from 'wouter'
-import type { Picking } from '../../../../src-main/domain/van.ts'
+import type { Picking } from '../../../../src-main/domain/follow-up/van.ts'
 import { call, sentencesOf } from '../../../bridge/call.ts'
 import { Stack } from '../../../parts/card.tsx'
 import { dayInWords } from '../../../parts/figures-in-words.ts'

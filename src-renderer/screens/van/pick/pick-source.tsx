@@ -1,5 +1,5 @@
 import { Card } from '../../../parts/card.tsx'
-import type { Picking } from '../../../../src-main/domain/van.ts'
+import type { Picking } from '../../../../src-main/domain/follow-up/van.ts'
 import styles from '../van.module.css'
 import { words } from '../van.words.ts'
 import pickStyles from './pick.module.css'

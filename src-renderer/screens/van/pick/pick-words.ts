@@ -1,4 +1,4 @@
-import type { Picking, PickingLine } from '../../../../src-main/domain/van.ts'
+import type { Picking, PickingLine } from '../../../../src-main/domain/follow-up/van.ts'
 import { money, plain } from '../../../parts/figures-in-words.ts'
 import { amount } from '../amount.ts'
 import { words } from '../van.words.ts'

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query'
 import type { AnswerOf, InputOf } from '../../../../src-main/contract/requests.ts'
-import type { Picking, PickingLine } from '../../../../src-main/domain/van.ts'
+import type { Picking, PickingLine } from '../../../../src-main/domain/follow-up/van.ts'
 import { call } from '../../../bridge/call.ts'
 import { askKey, useAsk } from '../../../bridge/use-ask.ts'
 

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import type { AnswerOf } from '../../../../src-main/contract/requests.ts'
-import type { VanMove } from '../../../../src-main/domain/van.ts'
+import type { VanMove } from '../../../../src-main/domain/follow-up/van.ts'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { useAsk } from '../../../bridge/use-ask.ts'
 import { Card, Stack } from '../../../parts/card.tsx'

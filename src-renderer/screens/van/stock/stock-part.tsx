@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { TextInput } from '@mantine/core'
 import { Link, useLocation } from 'wouter'
-import type { VanItem } from '../../../../src-main/domain/van.ts'
+import type { VanItem } from '../../../../src-main/domain/follow-up/van.ts'
 import { sentencesOf } from '../../../bridge/call.ts'
 import { useAsk } from '../../../bridge/use-ask.ts'
 import { Card } from '../../../parts/card.tsx'

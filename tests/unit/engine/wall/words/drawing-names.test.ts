@@ -113,7 +113,7 @@ describe('the name of a hole', () => {
     const named = holeLabel(
       sheet,
       hole('A1', 700, 1400),
-      viewWith([], { marks: { holeNames: { A1: 'left top' } } as never }),
+      viewWith([], { marks: { holeNames: { A1: 'left top' } } }),
     )
     expect(named.places[0]?.lines).toEqual(['left top'])
     const ring = holeLabel(sheet, hole('A1', 700, 1400), viewWith([])).apart?.(2) ?? []

@@ -20,6 +20,8 @@ export const words = {
   needs: 'What the room needs:',
   why: 'what the emitters give',
   whyLoad: 'what the room needs',
+  gives: (room: string, flowC: number) => `What hangs in ${room} gives, at a flow of ${flowC} °C`,
+  degrees: (figure: string) => `${figure} °C`,
 } as const
 
 /** Watts and BTU an hour side by side. */
