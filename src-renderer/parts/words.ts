@@ -149,7 +149,7 @@ export const words = {
     blank: 'Blank survey form (PDF)',
     ofJob: 'Survey form of this job (PDF)',
     save: 'Save the survey form',
-    pages: (many: number) => `, ${many} pages`,
+    pages: (many: number) => `, ${many === 1 ? '1 page' : `${many} pages`}`,
   },
   find: {
     found: 'Parts found',

@@ -1,3 +1,4 @@
+import { counted } from '../../parts/counted.ts'
 type Counts = { readonly new: number; readonly changed: number; readonly missing: number }
 type Discount = Readonly<Record<'group' | 'name' | 'percent' | 'day', string>>
 
@@ -19,8 +20,9 @@ export const words = {
     waiting: 'Looking for your suppliers',
     failed: "The suppliers can't be shown",
     add: 'Add a supplier',
-    prices: (many: string) => `${many} prices`,
-    pricesTo: (many: string, newest: string) => `${many} prices, the newest from ${newest}`,
+    prices: (many: number) => counted(many, ['price', 'prices']),
+    pricesTo: (many: number, newest: string) =>
+      `${counted(many, ['price', 'prices'])}, the newest from ${newest}`,
     changeNamed: (name: string) => `Change ${name}`,
     carriage: (price: string) => `Carriage ${price}`,
     freeFrom: (price: string) => `, free from ${price}`,

@@ -47,12 +47,11 @@ export function Suppliers() {
 
 function OneSupplier({ row, edit }: { readonly row: SupplierRow; readonly edit: () => void }) {
   const { supplier, rows, newest } = row
-  const many = new Intl.NumberFormat('en-GB').format(rows)
   return (
     <Card
       title={supplier.name}
       says={
-        newest === null ? words.suppliers.prices(many) : words.suppliers.pricesTo(many, dayInWords(newest))
+        newest === null ? words.suppliers.prices(rows) : words.suppliers.pricesTo(rows, dayInWords(newest))
       }
       aside={
         <Button variant="default" onClick={edit} aria-label={words.suppliers.changeNamed(supplier.name)}>
