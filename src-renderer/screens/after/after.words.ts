@@ -47,7 +47,7 @@ export const words = {
   parts: {
     title: 'Parts',
     table: 'Parts, one by one',
-    says: 'What was bought for the job, what was used of it, and what goes back into the van.',
+    says: 'What was bought for the job, what was used of it, and what goes back into the van. What a delivery has put into the van already is not put back again.',
     part: 'Part',
     had: 'Bought',
     used: 'Used',
