@@ -9,6 +9,7 @@ import type { AnswerOf, InputOf } from '../../contract/requests.ts'
 import type { Desk, UseCase } from '../desk.ts'
 import { keptPhotos } from '../photos/photo-read.ts'
 import { photosNamed } from '../photos/photos-in-file.ts'
+import { quotesOfJob } from '../quote-life/quotes-in-file.ts'
 import { storeOf } from '../store-of.ts'
 import { noSuchJob } from './no-such-job.ts'
 
@@ -16,29 +17,32 @@ type Asked = InputOf<'job.export'>
 
 export const jobExport: UseCase<'job.export'> = async (asked, desk) => {
   const { jobId } = asked
-  const job = await reading(storeOf(desk), async (tx) => {
+  const file = await reading(storeOf(desk), async (tx) => {
     const kept = await readJob(tx, jobId)
     if (kept === null) return null
     const firm = kept.firm ?? (await readFirm(tx))
-    return firm === null ? kept : { ...kept, firm }
+    const job = firm === null ? kept : { ...kept, firm }
+    return asked.quotes === true ? { job, quotes: await quotesOfJob(tx, jobId) } : { job }
   })
-  if (job === null) return noSuchJob(jobId)
+  if (file === null) return noSuchJob(jobId)
   const wanted = asked.photos ?? asked.photosOf !== undefined
-  return wanted ? withPhotos(job, asked, desk) : accept({ job })
+  if (wanted) return withPhotos(file, asked, desk)
+  return file.quotes === undefined ? accept(file) : sizedJobFile(file)
 }
 
 /** With those of its photos that are still kept here. */
 async function withPhotos(
-  job: Job,
+  file: AnswerOf<'job.export'>,
   { jobId, photosOf }: Asked,
   desk: Desk,
 ): Promise<Outcome<AnswerOf<'job.export'>>> {
+  const { job } = file
   const unknown = refuseUnknownRoom(job, photosOf ?? [])
   if (unknown !== null) return unknown
   const rooms =
     photosOf === undefined ? job.rooms : job.rooms.filter(({ roomId }) => photosOf.includes(roomId))
   const photos = await keptPhotos({ jobId, photoIds: photosNamed({ ...job, rooms }) }, desk)
-  return photos.ok ? sizedJobFile({ job, photos: photos.value }) : photos
+  return photos.ok ? sizedJobFile({ ...file, photos: photos.value }) : photos
 }
 
 /** A refusal where a room is named that the job does not have; null where it has them all. */

@@ -13,35 +13,44 @@ import { photosInFile } from '../photos/photos-in-file.ts'
 import type { FilePhoto } from '../photos/photos-in-file.ts'
 import { putPhotos } from '../photos/put-photos.ts'
 import type { PhotosPut } from '../photos/put-photos.ts'
+import { quotesInFile, takeInQuotes } from '../quote-life/quotes-in-file.ts'
+import type { QuotesTaken, SoundQuote } from '../quote-life/quotes-in-file.ts'
 import { storeOf } from '../store-of.ts'
 import { checkJob } from './check-job.ts'
 
 type Given = InputOf<'job.import'>
 
-/** The job and its photos are taken in together: where either can't be, neither is. */
+/** The job, its photos and its quotes are taken in together: where one can't be, none is. */
 export const jobImport: UseCase<'job.import'> = async (given, desk) => {
   const photos = await photosOf(given, desk)
   if (!photos.ok) return photos
-  const taken = await takenIn(given, { photos: photos.value, desk })
+  const quotes = quotesInFile(given.quotes ?? [], { job: given.job, today: desk.today })
+  if (!quotes.ok) return quotes
+  const taken = await takenIn(given, { photos: photos.value, quotes: quotes.value, desk })
   if (!taken.ok) return taken
   return accept({ ...taken.value, ...(given.photos === undefined ? {} : { photos: photos.value.length }) })
 }
 
-type With = { readonly photos: readonly FilePhoto[]; readonly desk: Desk }
+type With = {
+  readonly photos: readonly FilePhoto[]
+  readonly quotes: readonly SoundQuote[]
+  readonly desk: Desk
+}
 
 /** Once the job stands in the data file its photos stay; until then all can be taken back. */
-async function takenIn(given: Given, { photos, desk }: With) {
+async function takenIn(given: Given, { photos, quotes, desk }: With) {
   const { jobId } = given.job
   let put: PhotosPut | null = null
   const work = async (tx: WriteTx) => {
     const kept = await keep(tx, given, desk)
     if (!kept.ok) return kept
+    const said = given.quotes === undefined ? {} : await takeInQuotes(tx, quotes, desk.now())
     try {
       put = await putPhotos(desk, { jobId, photos })
     } catch (error) {
       return ioRefusal(error, photoFolder(desk, jobId), 'photos')
     }
-    return kept
+    return accept({ ...kept.value, ...told(said) })
   }
   const stands = () => put
   const taken = await writing(storeOf(desk), work).catch(async (error: unknown) => {
@@ -50,6 +59,11 @@ async function takenIn(given: Given, { photos, desk }: With) {
   })
   await stands()?.finish()
   return taken
+}
+
+/** What is said of the quotes; nothing is said of leaving none out. */
+function told({ quotes, leftOut = [] }: Partial<QuotesTaken>): Partial<QuotesTaken> {
+  return { ...(quotes === undefined ? {} : { quotes }), ...(leftOut.length === 0 ? {} : { leftOut }) }
 }
 
 async function photosOf({ job, photos }: Given, desk: Desk): Promise<Outcome<readonly FilePhoto[]>> {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import sample from '../../../resources/sample/two-rooms.job.json' with { type: 'json' }
 import { job } from '../../../src-main/domain/job.ts'
-import { jobFileSchema } from '../../../src-main/exchange/job-file.ts'
+import { jobFileSchema, sizedJobFile } from '../../../src-main/exchange/job-file.ts'
+import { bedroomJob } from '../../job-for-tests.ts'
 
 type Schema = {
   readonly type?: string
@@ -60,5 +61,23 @@ describe('a job that is not one', () => {
     ['an id with a path in it', { ...sample, jobId: '../etc' }],
   ])('is refused: %s', (_, wrong) => {
     expect(job.safeParse(wrong).success).toBe(false)
+  })
+})
+
+describe('a job file that came out too long', () => {
+  const quotes = [{}, {}]
+  const photos = [{}]
+  it.each([
+    [{ quotes }, 'With its 2 quotes the job', 'quotes', 'Take the job without its quotes.'],
+    [{ quotes: [{}] }, 'With its quote the job', 'quotes', 'Take the job without its quotes.'],
+    [{ quotes, photos }, 'With its photo and its 2 quotes the job', 'photos', /each in a file of its own/],
+    [{ photos: [] }, 'With its 0 photos the job', 'photos', /the job without photos/],
+  ])('says what is in it and what to leave out: %j', (beside, says, path, next) => {
+    expect(sizedJobFile({ job: bedroomJob(), ...beside }, 10)).toMatchObject({
+      ok: false,
+      problems: [
+        { code: 'refused', message: expect.stringContaining(says), path, next: expect.stringMatching(next) },
+      ],
+    })
   })
 })
