@@ -6,13 +6,16 @@ import type { Node } from './source-files.ts'
 const folders = [
   'src-renderer/frame',
   'src-renderer/parts',
+  'src-renderer/screens/after',
   'src-renderer/screens/catalogue',
+  'src-renderer/screens/firm',
   'src-renderer/screens/house',
   'src-renderer/screens/job',
   'src-renderer/screens/jobs',
-  'src-renderer/screens/papers/life',
+  'src-renderer/screens/papers',
   'src-renderer/screens/price',
   'src-renderer/screens/prices',
+  'src-renderer/screens/van',
 ]
 
 /** Attributes that a person reads or hears. */

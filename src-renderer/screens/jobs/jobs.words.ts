@@ -6,6 +6,8 @@ export const words = {
   newJob: 'New job',
   sample: 'Open the sample job',
   bringIn: 'Bring in a job file',
+  leftOut: 'The job is in; not all that was in its file',
+  openBrought: 'Open the job',
   bringInBox: 'Job file to bring in',
   looking: 'Looking for your jobs',
   cannotShow: "The jobs can't be shown",

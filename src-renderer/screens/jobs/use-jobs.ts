@@ -52,10 +52,11 @@ export function useJobs() {
   const bringIn = useMutation({
     mutationFn: async ({ file, replace }: { readonly file: File; readonly replace: boolean }) =>
       call('job.import', importInput(await file.text(), replace)),
-    onSuccess: ({ jobId }) => {
+    onSuccess: ({ jobId, leftOut = [] }) => {
       queries.removeQueries({ queryKey: ['job.read', { jobId }] })
       queries.removeQueries({ queryKey: ['photo.read'] })
-      return opened(jobId)
+      // What did not come along is said in the list, before anybody goes on.
+      return leftOut.length === 0 ? opened(jobId) : refresh()
     },
   })
   return { asked, start, sample, remove, mark, copy, bringIn }
@@ -63,13 +64,13 @@ export function useJobs() {
 
 /**
  * A job file as `job.import` takes it; what is in it is for the desk to judge. A file that was written with `job.export` holds the job
- * under a name of its own, with its photos beside it.
+ * under a name of its own, with its photos and issued quotes beside it.
  */
 function importInput(text: string, replace: boolean): InputOf<'job.import'> {
   const file = parsed(text)
   const again = replace ? { replace } : {}
   if (typeof file !== 'object' || file === null || !('job' in file)) return { job: file as Job, ...again }
-  return { ...(file as Pick<InputOf<'job.import'>, 'job' | 'photos'>), ...again }
+  return { ...(file as Pick<InputOf<'job.import'>, 'job' | 'photos' | 'quotes'>), ...again }
 }
 
 function parsed(text: string): unknown {

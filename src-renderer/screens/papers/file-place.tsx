@@ -3,6 +3,7 @@ import { useMutation } from '@tanstack/react-query'
 import { canShowPapers, problemsOf, showPaper } from '../../bridge/call.ts'
 import { ProblemList } from '../../parts/notice.tsx'
 import styles from './papers.module.css'
+import { words } from './papers.words.ts'
 import type { MadeFile } from './use-papers.ts'
 
 type Place = { readonly file: Pick<MadeFile, 'name' | 'path'> }
@@ -17,22 +18,22 @@ function ShowInFolder({ file: { name } }: Place) {
   const problems = problemsOf(show.error)
   return (
     <>
-      <Button variant="default" aria-label={`Show in folder: ${name}`} onClick={() => show.mutate()}>
-        Show in folder
+      <Button variant="default" aria-label={words.place.showNamed(name)} onClick={() => show.mutate()}>
+        {words.place.show}
       </Button>
-      {problems.length === 0 ? null : <ProblemList title="Not shown" problems={problems} />}
+      {problems.length === 0 ? null : <ProblemList title={words.place.notShown} problems={problems} />}
     </>
   )
 }
 
 function CopyPath({ file: { name, path } }: Place) {
   const copy = useMutation({ mutationFn: () => navigator.clipboard.writeText(path) })
-  const said = copy.isSuccess ? 'Copied.' : copy.isError ? 'Mark it and copy it by hand.' : ''
+  const said = copy.isSuccess ? words.place.copied : copy.isError ? words.place.byHand : ''
   return (
     <div className={styles.place}>
-      <span className={styles.where}>Kept at {path}</span>
-      <Button variant="default" aria-label={`Copy the place: ${name}`} onClick={() => copy.mutate()}>
-        Copy the place
+      <span className={styles.where}>{words.place.keptAt(path)}</span>
+      <Button variant="default" aria-label={words.place.copyNamed(name)} onClick={() => copy.mutate()}>
+        {words.place.copy}
       </Button>
       <span role="status">{said}</span>
     </div>

@@ -11,28 +11,30 @@ import { Notice, Nothing, ProblemList } from '../../parts/notice.tsx'
 import { SurveyFormButton } from '../../parts/survey-form-button.tsx'
 import { FilePlace } from './file-place.tsx'
 import { IssuedCard } from './life/issued-card.tsx'
+import { JobFileCard } from './job-file-card.tsx'
 import styles from './papers.module.css'
+import { words } from './papers.words.ts'
 import { usePaper } from './use-papers.ts'
 import type { Paper, PaperKind } from './use-papers.ts'
 
 const papers = [
   {
     kind: 'quote.pdf',
-    title: 'The quote',
-    says: 'For the customer: scope, price, terms. Cost and margin are not in it.',
-    button: 'Make the quote PDF',
+    title: words.quote.title,
+    says: words.quote.says,
+    button: words.quote.make,
   },
   {
     kind: 'pickList.pdf',
-    title: 'The pick list',
-    says: 'For the van: what to buy where, what to take, how to cut the pipe.',
-    button: 'Make the pick list PDF',
+    title: words.pickList.title,
+    says: words.pickList.says,
+    button: words.pickList.make,
   },
   {
     kind: 'setOut.pdf',
-    title: 'The set-out sheet',
-    says: 'For the wall: one page a swap, where to drill and how deep.',
-    button: 'Make the set-out PDF',
+    title: words.setOut.title,
+    says: words.setOut.says,
+    button: words.setOut.make,
   },
 ] as const satisfies readonly {
   readonly kind: PaperKind
@@ -49,10 +51,10 @@ export function PapersScreen() {
   const [shown, setShown] = useState<Paper | null>(null)
   if (job.swaps.length === 0) {
     return (
-      <Nothing title="No papers yet">
-        <p>They are made from swaps: one emitter for another on one wall.</p>
+      <Nothing title={words.none.title}>
+        <p>{words.none.says}</p>
         <Button component={Link} href={`/job/${job.jobId}/survey/add-swap`}>
-          Add a swap
+          {words.none.add}
         </Button>
         <SurveyFormButton />
       </Nothing>
@@ -64,12 +66,13 @@ export function PapersScreen() {
         {papers.map((paper) => (
           <PaperCard key={paper.kind} paper={paper} show={setShown} />
         ))}
-        <Card title="The survey form">
+        <Card title={words.surveyForm.title}>
           <div className={styles.paper}>
-            <p>For the site: what the job says already, with room to write and sketch.</p>
+            <p>{words.surveyForm.says}</p>
             <SurveyFormButton />
           </div>
         </Card>
+        <JobFileCard />
       </div>
       {shown === null ? null : <Viewer paper={shown} />}
       <IssuedCard />
@@ -90,10 +93,10 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
       <div className={styles.paper}>
         <p>{paper.says}</p>
         {wantsFirm ? (
-          <Notice tone="warn" title="Who is the quote from?">
-            <p>Your firm’s name and address stand at its head.</p>
+          <Notice tone="warn" title={words.wantsFirm.title}>
+            <p>{words.wantsFirm.says}</p>
             <Button mt="sm" component={Link} href={`/firm/${job.jobId}`}>
-              Give your firm’s details
+              {words.wantsFirm.give}
             </Button>
           </Notice>
         ) : (
@@ -105,7 +108,7 @@ function PaperCard({ paper, show }: { readonly paper: Kind; readonly show: (pape
             {paper.button}
           </Button>
         )}
-        {problems.length === 0 ? null : <ProblemList title="Not made" problems={problems} goTo={goTo} />}
+        {problems.length === 0 ? null : <ProblemList title={words.notMade} problems={problems} goTo={goTo} />}
         {make.data === undefined ? null : <SaveLine paper={make.data} show={show} />}
       </div>
     </Card>
@@ -122,14 +125,12 @@ function SaveLine({ paper, show }: { readonly paper: Paper; readonly show: (pape
   return (
     <div role="status">
       <Row>
-        <span>
-          {paper.pages === 1 ? '1 page' : `${paper.pages} pages`}, {paper.kilobytes} kB
-        </span>
+        <span>{words.size(paper.pages, paper.kilobytes)}</span>
         <a ref={save} className={styles.save} href={paper.url} download={paper.name}>
-          Save a copy
+          {words.save}
         </a>
         <Button variant="default" onClick={() => show(paper)}>
-          Look at it
+          {words.look}
         </Button>
       </Row>
     </div>
@@ -144,11 +145,11 @@ function Viewer({ paper }: { readonly paper: Paper }) {
         says={<FilePlace file={paper} />}
         aside={
           <a className={styles.save} href={paper.url} download={paper.name}>
-            Save a copy of this one
+            {words.saveThis}
           </a>
         }
       >
-        <iframe className={styles.viewer} src={paper.url} title={`${paper.name}, to look at`} />
+        <iframe className={styles.viewer} src={paper.url} title={words.toLookAt(paper.name)} />
       </Card>
     </div>
   )
