@@ -145,6 +145,7 @@ export const words = {
     was: 'Delivered',
     is: 'Now',
     jobs: 'Behind it',
+    minutes: (minutes: string) => `${minutes} min`,
     many: (jobs: number) => (jobs === 1 ? '1 job' : `${jobs} jobs`),
   },
 } as const

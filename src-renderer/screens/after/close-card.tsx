@@ -75,8 +75,8 @@ export function LearnedCard() {
             {tasks.map(({ taskId, name, priorMin, expectedMin, jobs }) => (
               <tr key={taskId}>
                 <th scope="row">{name}</th>
-                <td>{plain(Math.round(priorMin * 10) / 10)} min</td>
-                <td>{plain(Math.round(expectedMin * 10) / 10)} min</td>
+                <td>{own.minutes(plain(Math.round(priorMin * 10) / 10))}</td>
+                <td>{own.minutes(plain(Math.round(expectedMin * 10) / 10))}</td>
                 <td>{own.many(jobs)}</td>
               </tr>
             ))}

@@ -90,6 +90,7 @@ export const words = {
     tools: 'Tools to take',
     cuts: 'Pipe to cut',
     bar: (length: string) => `From a length of ${length}:`,
+    cut: (mm: string) => `${mm} mm`,
     offcut: (mm: string) => `${mm} mm left over`,
     cautions: 'Mind',
   },

@@ -68,7 +68,7 @@ function Cuts({ pipeCuts }: { readonly pipeCuts: PickingBody['pipeCuts'] }) {
                 <ul className={styles.plain2}>
                   {bar.cuts.map(({ id, lengthMm }, cut) => (
                     <li key={cut}>
-                      <span className={styles.strong}>{plain(lengthMm)} mm</span> {id}
+                      <span className={styles.strong}>{words.beside.cut(plain(lengthMm))}</span> {id}
                     </li>
                   ))}
                   <li className={styles.soft}>{words.beside.offcut(plain(bar.offcutMm))}</li>
