@@ -56,7 +56,7 @@ describe('the survey form, blank', { timeout: 60_000 }, () => {
     const words = filesLike([
       'src-renderer/screens/job/**/*.words.ts',
       'src-renderer/screens/job/**/*.tsx',
-      'src-renderer/parts/wall-drawing/**/*.tsx',
+      'src-renderer/parts/**/*words.ts',
     ])
       .map(textOf)
       .join('\n')

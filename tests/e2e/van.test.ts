@@ -75,7 +75,7 @@ describe('the van', () => {
     await page.getByLabel('What happened').selectOption('Used')
     await fill(page, 'How many', '12')
     await press(page, 'Note it')
-    await page.getByRole('alert', { name: 'Not noted' }).getByText('The van has 10 each').waitFor()
+    await page.getByRole('alert', { name: 'Not noted' }).getByText('The van has 10 of').waitFor()
     await page.getByLabel('What happened').selectOption('Counted')
     await fill(page, 'How many', '7')
     await press(page, 'Note it')
